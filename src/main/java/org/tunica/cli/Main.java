@@ -1,0 +1,5 @@
+package org.tunica.cli;
+
+public final class Main {
+    public static void main(String[] args) {}
+}
