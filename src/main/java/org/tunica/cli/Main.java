@@ -1,5 +1,60 @@
 package org.tunica.cli;
 
+import java.io.PrintWriter;
+import org.tunica.casefile.FaultyInput;
+import org.tunica.plan.Advice;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ExitCode;
+
+/** Starts the program. */
+@Command(
+        name = "tunica",
+        description = "Decision support for the specialist who closes incompetent leg veins.",
+        footer = {"", Advice.CAUTION},
+        footerHeading = "%n",
+        subcommands = {AdviseCommand.class, SchemaCommand.class, CommandLine.HelpCommand.class},
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class)
 public final class Main {
-    public static void main(String[] args) {}
+    private Main() {}
+
+    /** Runs the program and ends it with its exit code. */
+    public static void main(String[] args) {
+        System.exit(run(args, new PrintWriter(System.out, true), new PrintWriter(System.err, true)));
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @return 0 done, 2 faulty input or wrong usage, 1 anything else
+     */
+    static int run(String[] args, PrintWriter out, PrintWriter err) {
+        CommandLine commandLine = new CommandLine(new Main());
+        commandLine.setOut(out);
+        commandLine.setErr(err);
+        commandLine.setExecutionExceptionHandler((exception, line, parsed) -> report(exception, line.getErr()));
+        int code = commandLine.execute(args.length == 0 ? new String[] {"help"} : args);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    private static int report(Exception exception, PrintWriter err) {
+        if (exception instanceof FaultyInput) {
+            err.println(exception.getMessage());
+            return ExitCode.USAGE;
+        }
+        err.println("The program failed: " + exception);
+        return ExitCode.SOFTWARE;
+    }
+
+    /** The version from the jar's manifest. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"tunica " + (version == null ? "(built from source)" : version)};
+        }
+    }
 }

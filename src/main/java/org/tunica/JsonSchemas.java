@@ -1,0 +1,157 @@
+package org.tunica;
+
+import com.fasterxml.classmate.ResolvedType;
+import com.github.victools.jsonschema.generator.CustomDefinition;
+import com.github.victools.jsonschema.generator.FieldScope;
+import com.github.victools.jsonschema.generator.Option;
+import com.github.victools.jsonschema.generator.OptionPreset;
+import com.github.victools.jsonschema.generator.SchemaGenerationContext;
+import com.github.victools.jsonschema.generator.SchemaGenerator;
+import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
+import com.github.victools.jsonschema.generator.SchemaVersion;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.KnownWords;
+import org.tunica.casefile.Limb;
+import org.tunica.casefile.Patient;
+import org.tunica.casefile.PlausibleRange;
+import org.tunica.casefile.Room;
+import org.tunica.casefile.Segment;
+import org.tunica.casefile.Word;
+import org.tunica.plan.Advice;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** JSON Schemas (2020-12) of the two contracts, generated from the records and the words in use. */
+final class JsonSchemas {
+    /** Parts that may be left out: everything in them is then unknown. */
+    private static final Set<Class<?>> PARTS =
+            Set.of(Patient.class, Patient.CanLie.class, Room.class, Segment.Measured.class, Segment.Nerve.class);
+
+    /** Where the numbers of a record stand in a case, for their plausible range. */
+    private static final Map<Class<?>, String> PLACES = Map.of(
+            Patient.class, "patient.",
+            Room.Sclerosant.class, "room.sclerosants.",
+            Room.Tumescent.class, "room.tumescent.",
+            Limb.class, "limbs.",
+            Segment.class, "limbs.segments.",
+            Segment.Measured.class, "limbs.segments.measured.",
+            Segment.Nerve.class, "limbs.segments.nerve.");
+
+    private final KnownWords known;
+
+    JsonSchemas(KnownWords known) {
+        this.known = known;
+    }
+
+    /** The schema of a case. */
+    String ofCase() {
+        SchemaGeneratorConfigBuilder config = config();
+        config.forFields()
+                .withRequiredCheck(field ->
+                        required(field) && !PARTS.contains(field.getType().getErasedType()))
+                .withNullableCheck(field ->
+                        !required(field) || PARTS.contains(field.getType().getErasedType()))
+                .withNumberInclusiveMinimumResolver(field -> bound(field, PlausibleRange::min))
+                .withNumberInclusiveMaximumResolver(field -> bound(field, PlausibleRange::max))
+                .withEnumResolver(this::ids)
+                .withArrayMinItemsResolver(JsonSchemas::atLeastOne)
+                .withArrayUniqueItemsResolver(field -> Set.class.isAssignableFrom(element(field)) ? true : null);
+        return JsonOutput.of(named(config, CaseFile.class, CaseFile.FORMAT, "Tunica case"));
+    }
+
+    /** The schema of an advice. */
+    String ofAdvice() {
+        SchemaGeneratorConfigBuilder config = config();
+        config.forFields().withRequiredCheck(JsonSchemas::required);
+        return JsonOutput.of(named(config, Advice.class, Advice.FORMAT, "Tunica advice"));
+    }
+
+    private static SchemaGeneratorConfigBuilder config() {
+        SchemaGeneratorConfigBuilder config = new SchemaGeneratorConfigBuilder(
+                        SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
+                .with(Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT)
+                .with(Option.FLATTENED_OPTIONALS)
+                .with(Option.NULLABLE_ALWAYS_AS_ANYOF)
+                .without(Option.NONSTATIC_NONVOID_NONGETTER_METHODS, Option.FIELDS_DERIVED_FROM_ARGUMENTFREE_METHODS);
+        config.forTypesInGeneral().withCustomDefinitionProvider(JsonSchemas::ownTypes);
+        return config;
+    }
+
+    private static @Nullable CustomDefinition ownTypes(ResolvedType type, SchemaGenerationContext context) {
+        Class<?> erased = type.getErasedType();
+        ObjectNode node = context.getGeneratorConfig().createObjectNode();
+        if (erased == OptionalDouble.class) {
+            return inline(node.put("type", "number"));
+        }
+        if (erased == OptionalInt.class) {
+            return inline(node.put("type", "integer"));
+        }
+        if (erased.isEnum() && Word.class.isAssignableFrom(erased)) {
+            ArrayNode words = node.put("type", "string").putArray("enum");
+            for (Object constant : erased.getEnumConstants()) {
+                words.add(((Word) constant).word());
+            }
+            return inline(node);
+        }
+        return null;
+    }
+
+    private static CustomDefinition inline(ObjectNode node) {
+        return new CustomDefinition(node, true);
+    }
+
+    private static ObjectNode named(SchemaGeneratorConfigBuilder config, Class<?> record, String format, String title) {
+        ObjectNode schema = new SchemaGenerator(config.build()).generateSchema(record);
+        schema.put("$id", "urn:" + format.replace('/', ':')).put("title", title);
+        ((ObjectNode) schema.get("properties")).putObject("format").put("const", format);
+        ArrayNode required = (ArrayNode) schema.get("required");
+        if (required.valueStream().noneMatch(name -> name.stringValue().equals("format"))) {
+            required.add("format");
+        }
+        return schema;
+    }
+
+    private static boolean required(FieldScope field) {
+        Class<?> erased = field.getDeclaredType().getErasedType();
+        return erased != Optional.class && erased != OptionalDouble.class && erased != OptionalInt.class;
+    }
+
+    private @Nullable BigDecimal bound(FieldScope field, java.util.function.ToDoubleFunction<PlausibleRange> end) {
+        String place = PLACES.get(field.getDeclaringType().getErasedType());
+        return place == null
+                ? null
+                : known.plausibleRange(place + field.getDeclaredName())
+                        .map(range -> BigDecimal.valueOf(end.applyAsDouble(range)))
+                        .orElse(null);
+    }
+
+    private @Nullable Collection<?> ids(FieldScope field) {
+        if (!field.isFakeContainerItemScope() || field.getType().getErasedType() != String.class) {
+            return null;
+        }
+        return switch (field.getDeclaredName()) {
+            case "devices" -> new ArrayList<>(known.techniqueIds());
+            case "allergies" -> new ArrayList<>(known.allergyIds());
+            case "conditions" -> new ArrayList<>(known.conditionIds());
+            default -> null;
+        };
+    }
+
+    private static @Nullable Integer atLeastOne(FieldScope field) {
+        return List.of("limbs", "segments").contains(field.getDeclaredName()) ? 1 : null;
+    }
+
+    private static Class<?> element(FieldScope field) {
+        return field.getType().getErasedType();
+    }
+}

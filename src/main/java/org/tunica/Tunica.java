@@ -1,0 +1,103 @@
+package org.tunica;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Faults;
+import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.physics.Derived;
+import org.tunica.physics.DoseLimits;
+import org.tunica.plan.Advice;
+import org.tunica.plan.Planner;
+import org.tunica.plan.ScoreWeights;
+import org.tunica.rules.RuleBook;
+
+/** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
+public final class Tunica {
+    /** The seed of every draw unless another is asked for. */
+    public static final long DEFAULT_SEED = 1;
+
+    private static final String DRAFT_VERSION = "0.1.0";
+
+    private final Knowledge knowledge;
+    private final RuleBook rules;
+    private final Planner planner;
+    private final Advice.Release release;
+
+    private Tunica(Bundle bundle) {
+        this.knowledge = Knowledge.of(bundle);
+        this.rules = RuleBook.of(bundle, knowledge);
+        everyNumberIsUsed();
+        this.planner = new Planner(knowledge, rules);
+        this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
+    }
+
+    /** The rules and knowledge shipped with the program. */
+    public static Tunica shipped() {
+        return new Tunica(Bundle.shipped());
+    }
+
+    /**
+     * The rules and knowledge of a bundle.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault of its files
+     */
+    public static Tunica of(Bundle bundle) {
+        return new Tunica(bundle);
+    }
+
+    /**
+     * Reads a case.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public CaseFile readCase(String what, byte[] json) {
+        return CaseFile.read(what, json, knowledge);
+    }
+
+    /** The advice for a case: every option of every technique for every segment, with reasons. */
+    public Advice advise(CaseFile caseFile) {
+        return planner.advise(caseFile, release, DEFAULT_SEED);
+    }
+
+    /** An advice as JSON, {@code tunica-advice/1}; the same advice gives the same bytes. */
+    public String toJson(Advice advice) {
+        return JsonOutput.of(advice);
+    }
+
+    /** The JSON Schema of a case, with the words and ranges of this release. */
+    public String caseSchema() {
+        return new JsonSchemas(knowledge).ofCase();
+    }
+
+    /** The JSON Schema of an advice. */
+    public String adviceSchema() {
+        return new JsonSchemas(knowledge).ofAdvice();
+    }
+
+    /** The knowledge in use. */
+    public Knowledge knowledge() {
+        return knowledge;
+    }
+
+    /** The rules in use. */
+    public RuleBook rules() {
+        return rules;
+    }
+
+    /** A limit that nothing reads would be a number somebody believes to be in force. */
+    private void everyNumberIsUsed() {
+        Set<String> used = new HashSet<>(rules.limitsUsed());
+        List.<Collection<String>>of(DoseLimits.IDS, ScoreWeights.IDS, Derived.IDS)
+                .forEach(used::addAll);
+        Faults faults = new Faults();
+        knowledge.quantities().keySet().stream()
+                .filter(id -> !used.contains(id))
+                .forEach(id -> faults.add("knowledge", id + " is used by no rule and no model"));
+        faults.throwIfAny("knowledge");
+    }
+}

@@ -1,0 +1,36 @@
+package org.tunica.casefile;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers every fault of one input, so that a reader can mend them all at once. */
+public final class Faults {
+    private final List<Fault> found = new ArrayList<>();
+
+    /** Notes one fault at a place. */
+    public void add(String place, String says) {
+        found.add(new Fault(place, says));
+    }
+
+    /** Whether nothing was wrong so far. */
+    public boolean none() {
+        return found.isEmpty();
+    }
+
+    /** The faults in the order they were found. */
+    public List<Fault> list() {
+        return List.copyOf(found);
+    }
+
+    /**
+     * Ends the reading when anything was wrong.
+     *
+     * @param what the input, for the first line of the message
+     * @throws FaultyInput with every fault
+     */
+    public void throwIfAny(String what) {
+        if (!found.isEmpty()) {
+            throw new FaultyInput(what, found);
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.tunica.casefile;
+
+import java.util.List;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectReader;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Turns the bytes of a JSON file into a tree, within limits on size and depth, refusing repeated fields. */
+public final class JsonText {
+    /** The largest file read, in bytes: a case with both legs mapped needs about 20 KB. */
+    public static final int LARGEST_BYTES = 1_000_000;
+
+    /** The deepest nesting read; a case needs seven. */
+    public static final int DEEPEST = 20;
+
+    private static final ObjectReader READER = reader();
+
+    private JsonText() {}
+
+    /**
+     * The tree of a JSON text in UTF-8.
+     *
+     * @param what the name of the input, for messages
+     * @throws FaultyInput when it is too large, too deep, no JSON, or has a field twice
+     */
+    public static JsonNode parse(String what, byte[] bytes) {
+        if (bytes.length > LARGEST_BYTES) {
+            throw fault(what, "is " + bytes.length + " bytes long; at most " + LARGEST_BYTES + " are read");
+        }
+        try {
+            return READER.readTree(bytes);
+        } catch (JacksonException e) {
+            throw fault(what, "is not readable JSON" + where(e) + ": " + e.getOriginalMessage());
+        }
+    }
+
+    private static String where(JacksonException e) {
+        return e.getLocation() == null || e.getLocation().getLineNr() < 0
+                ? ""
+                : " at line " + e.getLocation().getLineNr() + ", column "
+                        + e.getLocation().getColumnNr();
+    }
+
+    private static FaultyInput fault(String what, String says) {
+        return new FaultyInput(what, List.of(new Fault("$", says)));
+    }
+
+    private static ObjectReader reader() {
+        JsonFactory factory = JsonFactory.builder()
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(DEEPEST)
+                        .maxStringLength(10_000)
+                        .maxNameLength(200)
+                        .maxNumberLength(40)
+                        .maxDocumentLength(LARGEST_BYTES)
+                        .build())
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .build();
+        return JsonMapper.builder(factory)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .build()
+                .readerFor(JsonNode.class);
+    }
+}

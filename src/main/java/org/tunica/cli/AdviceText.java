@@ -1,0 +1,213 @@
+package org.tunica.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.plan.Advice;
+import org.tunica.plan.OptionAdvice;
+import org.tunica.plan.OptionStanding;
+import org.tunica.plan.Reason;
+import org.tunica.plan.SegmentAdvice;
+
+/** The advice as text: per segment what is ranked with settings and cautions, then what is not ranked and why. */
+final class AdviceText {
+    private static final int MARGIN = 2;
+    private static final int RANK = 4;
+    private static final int STANDING = 12;
+    private static final int INDENT = 6;
+
+    private final Knowledge knowledge;
+    private final int width;
+    private final boolean why;
+    private final StringBuilder out = new StringBuilder();
+
+    AdviceText(Knowledge knowledge, int width, boolean why) {
+        this.knowledge = knowledge;
+        this.width = TextWidth.within(width);
+        this.why = why;
+    }
+
+    String of(Advice advice) {
+        Advice.Release release = advice.release();
+        paragraph(
+                0,
+                "Case " + advice.caseRef() + ". " + release.state().word().toUpperCase(Locale.ROOT) + " rules "
+                        + release.version() + ", " + signed(release) + ", "
+                        + release.digest().substring(0, 19) + ".");
+        paragraph(0, advice.caution());
+        advice.segments().forEach(this::segment);
+        if (why) {
+            out.append(new SourceText(knowledge, width).of(advice));
+        }
+        return out.toString();
+    }
+
+    private static String signed(Advice.Release release) {
+        return release.state() == Advice.Release.State.DRAFT ? "not signed by anyone" : "signed";
+    }
+
+    private void segment(SegmentAdvice segment) {
+        out.append('\n');
+        String title = "Segment " + segment.ref() + ": " + segment.side().word().toUpperCase(Locale.ROOT) + " leg, "
+                + segment.vein().word().replace('-', ' ') + ", "
+                + segment.level().word().replace('-', ' ');
+        out.append(title).append('\n').append("=".repeat(title.length())).append('\n');
+        paragraph(MARGIN, numbers(segment.derived()));
+        out.append('\n');
+        ranked(segment);
+        for (OptionStanding standing :
+                List.of(OptionStanding.MEASURE_FIRST, OptionStanding.NOT_IN_ROOM, OptionStanding.EXCLUDED)) {
+            unranked(segment, standing);
+        }
+    }
+
+    private static String numbers(SegmentAdvice.DerivedAdvice derived) {
+        List<String> parts = new ArrayList<>();
+        parts.add("lumen relaxed " + known(derived.relaxedLumenMm(), " mm")
+                + (derived.standingEstimated() ? " (standing, estimated from lying)" : ""));
+        parts.add("wall relaxed " + known(derived.relaxedWallMm(), " mm"));
+        parts.add("wall pressed shut " + known(derived.collapsedWallMm(), " mm"));
+        parts.add("lumen volume " + known(derived.lumenVolumeMl(), " mL"));
+        parts.add("bloodless with tumescence and head-down: "
+                + derived.bloodless().map(yes -> yes ? "yes" : "no").orElse("not known"));
+        return "Computed: " + String.join("; ", parts) + ".";
+    }
+
+    private static String known(OptionalDouble value, String unit) {
+        return value.isPresent() ? SettingText.plain(value.getAsDouble()) + unit : "not known";
+    }
+
+    private void ranked(SegmentAdvice segment) {
+        List<OptionAdvice> ranked = segment.options().stream()
+                .filter(option -> option.standing().ranked())
+                .toList();
+        if (ranked.isEmpty()) {
+            paragraph(MARGIN, "No technique can be ranked for this segment.");
+            return;
+        }
+        table(List.of("", "#", "technique", "standing", "why"), ranked);
+        for (OptionAdvice option : ranked) {
+            out.append(row(
+                    "",
+                    Integer.toString(option.rank().orElseThrow()),
+                    option.says(),
+                    option.standing().word(),
+                    sentence(option.why())));
+            details(option);
+        }
+    }
+
+    private void table(List<String> head, List<OptionAdvice> options) {
+        if (!options.isEmpty()) {
+            out.append(row(head.toArray(String[]::new)));
+        }
+    }
+
+    private String row(String... cells) {
+        return Wrap.table(width, List.of(MARGIN, RANK, techniqueColumn(), STANDING), List.of(List.of(cells)));
+    }
+
+    private int techniqueColumn() {
+        int longest = knowledge.techniques().values().stream()
+                .mapToInt(technique -> technique.says().length())
+                .max()
+                .orElse(20);
+        return Math.min(longest + 2, width / 3);
+    }
+
+    private void details(OptionAdvice option) {
+        String settings = SettingText.line(option.settings());
+        if (!settings.isEmpty()) {
+            paragraph(INDENT, "settings: " + settings + ".");
+        }
+        option.settings().note().ifPresent(note -> paragraph(INDENT, "note: " + note));
+        paragraph(INDENT, predicted(option));
+        option.cautions().forEach(caution -> paragraph(INDENT, "caution " + caution.rule() + ": " + text(caution)));
+        if (why) {
+            reasons(option);
+        }
+    }
+
+    private static String predicted(OptionAdvice option) {
+        String wall = "wall at work " + known(option.predicted().wallAtWorkMm(), " mm");
+        OptionalDouble share = option.predicted().wallFractionKilled();
+        String reach = share.isPresent()
+                ? ", share reached " + SettingText.plain(share.getAsDouble())
+                : "; " + option.predicted().says();
+        return "predicted: " + wall + reach + ".";
+    }
+
+    private void reasons(OptionAdvice option) {
+        option.reasons()
+                .forEach(reason -> paragraph(
+                        INDENT,
+                        reason.stands().word().replace('-', ' ') + " " + reason.rule() + ": " + text(reason)
+                                + origin(reason)));
+        option.scoreTree().ifPresent(tree -> {
+            paragraph(INDENT, "points " + SettingText.plain(tree.value()) + ":");
+            tree.parts().forEach(part -> paragraph(INDENT + 2, signedNumber(part.value()) + " " + part.says()));
+        });
+    }
+
+    private static String signedNumber(double value) {
+        return (value < 0 ? "" : "+") + SettingText.plain(value);
+    }
+
+    private static String origin(Reason reason) {
+        String limits = reason.limits().isEmpty() ? "" : "; limits " + SettingText.names(reason.limits());
+        return " [" + reason.source() + ", " + reason.standing().word() + ", change " + reason.change() + limits + "]";
+    }
+
+    private static String text(Reason reason) {
+        String doubt = reason.inDoubt().isEmpty()
+                ? ""
+                : " (in doubt, not recorded: " + SettingText.names(reason.inDoubt()) + ")";
+        String mark = reason.standing() == org.tunica.knowledge.Standing.UNVERIFIED ? " (unverified)" : "";
+        return sentence(reason.says()) + mark + doubt;
+    }
+
+    private static String sentence(String words) {
+        return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+    }
+
+    private void unranked(SegmentAdvice segment, OptionStanding standing) {
+        List<OptionAdvice> options = segment.options().stream()
+                .filter(option -> option.standing() == standing)
+                .toList();
+        if (options.isEmpty()) {
+            return;
+        }
+        out.append('\n');
+        paragraph(MARGIN, heading(standing));
+        for (OptionAdvice option : options) {
+            out.append(Wrap.table(
+                    width,
+                    List.of(INDENT, techniqueColumn(), 9),
+                    List.of(List.of("", option.says(), rules(option), sentence(option.why())))));
+            if (why) {
+                reasons(option);
+            }
+        }
+    }
+
+    private static String heading(OptionStanding standing) {
+        return switch (standing) {
+            case MEASURE_FIRST -> "Measure first, then ask again:";
+            case NOT_IN_ROOM -> "Not in the room:";
+            case EXCLUDED -> "Excluded:";
+            case PREFERRED, SUITABLE, CAREFUL -> throw new IllegalArgumentException("ranked: " + standing);
+        };
+    }
+
+    /** The rule behind the line, so that nobody has to ask for more to find it. */
+    private static String rules(OptionAdvice option) {
+        List<Reason> behind = option.standing() == OptionStanding.MEASURE_FIRST ? option.needs() : option.reasons();
+        return behind.stream().findFirst().map(Reason::rule).orElse("");
+    }
+
+    private void paragraph(int indent, String text) {
+        out.append(Wrap.paragraph(width, indent, text));
+    }
+}

@@ -1,0 +1,52 @@
+package org.tunica.cli;
+
+import java.util.concurrent.Callable;
+import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
+import org.tunica.plan.Advice;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Prints the advice for a case. */
+@Command(
+        name = "advise",
+        description = "Rank every technique for every segment of a case and say why.",
+        footer = {"", Advice.CAUTION},
+        mixinStandardHelpOptions = true)
+final class AdviseCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "CASE.json", description = "The case; - reads standard input.")
+    private String file = "";
+
+    @Option(names = "--json", description = "Print the advice as JSON (tunica-advice/1).")
+    private boolean json;
+
+    @Option(names = "--why", description = "Add every reason with its rule, source, standing and limits.")
+    private boolean why;
+
+    @Option(
+            names = "--width",
+            paramLabel = "COLUMNS",
+            description = "Width of the text (default: that of the terminal).")
+    private int width = TextWidth.ofTerminal();
+
+    @Spec
+    private CommandSpec spec;
+
+    AdviseCommand() {
+        this.spec = CommandSpec.create();
+    }
+
+    @Override
+    public Integer call() {
+        byte[] bytes = InputFile.read(file);
+        Tunica tunica = Tunica.shipped();
+        CaseFile caseFile = tunica.readCase(file, bytes);
+        Advice advice = tunica.advise(caseFile);
+        String text = json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width, why).of(advice);
+        spec.commandLine().getOut().print(text);
+        return 0;
+    }
+}

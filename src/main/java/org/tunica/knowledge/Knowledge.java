@@ -1,0 +1,103 @@
+package org.tunica.knowledge;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.tunica.casefile.KnownWords;
+import org.tunica.casefile.PlausibleRange;
+
+/**
+ * Everything under knowledge/, loaded once and checked whole. Immutable.
+ *
+ * @param sources by id
+ * @param quantities limits, weights and constants by id
+ * @param techniques by id, in order of id
+ * @param conditions id to words
+ * @param allergies id to words
+ * @param measurements by JSON path without indexes
+ * @param changes change records by number
+ */
+public record Knowledge(
+        Map<String, Source> sources,
+        Map<String, Quantity> quantities,
+        Map<String, Technique> techniques,
+        Map<String, String> conditions,
+        Map<String, String> allergies,
+        Map<String, Measurement> measurements,
+        Map<String, ChangeRecord> changes,
+        Glossary glossary)
+        implements KnownWords {
+
+    /**
+     * Loads and checks the knowledge of a bundle.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault by file and key
+     */
+    public static Knowledge of(Bundle bundle) {
+        return new KnowledgeReader(bundle).read();
+    }
+
+    /**
+     * A number by id.
+     *
+     * @throws IllegalArgumentException when there is none of that id
+     */
+    public Quantity quantity(String id) {
+        Quantity quantity = quantities.get(id);
+        if (quantity == null) {
+            throw new IllegalArgumentException("no quantity " + id + " in knowledge/");
+        }
+        return quantity;
+    }
+
+    /** The value of {@link #quantity(String)}, in its unit. */
+    public double value(String id) {
+        return quantity(id).value();
+    }
+
+    /**
+     * A technique by id.
+     *
+     * @throws IllegalArgumentException when there is none of that id
+     */
+    public Technique technique(String id) {
+        Technique technique = techniques.get(id);
+        if (technique == null) {
+            throw new IllegalArgumentException("no technique " + id + " in knowledge/");
+        }
+        return technique;
+    }
+
+    /**
+     * A source by id.
+     *
+     * @throws IllegalArgumentException when there is none of that id
+     */
+    public Source source(String id) {
+        Source source = sources.get(id);
+        if (source == null) {
+            throw new IllegalArgumentException("no source " + id + " in knowledge/");
+        }
+        return source;
+    }
+
+    @Override
+    public Set<String> techniqueIds() {
+        return techniques.keySet();
+    }
+
+    @Override
+    public Set<String> allergyIds() {
+        return allergies.keySet();
+    }
+
+    @Override
+    public Set<String> conditionIds() {
+        return conditions.keySet();
+    }
+
+    @Override
+    public Optional<PlausibleRange> plausibleRange(String path) {
+        return Optional.ofNullable(measurements.get(path)).map(Measurement::range);
+    }
+}

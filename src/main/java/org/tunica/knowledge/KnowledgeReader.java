@@ -1,0 +1,201 @@
+package org.tunica.knowledge;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import org.tunica.casefile.Faults;
+import org.tunica.casefile.FieldReader;
+import org.tunica.casefile.PlausibleRange;
+
+/** Reads every file under knowledge/ and the change records, then checks them against each other. */
+final class KnowledgeReader {
+    private static final String TECHNIQUES = "knowledge/techniques/";
+    private static final String CHANGES = "rules/changes/";
+
+    /** Files of quantities next to the folder of limits. */
+    private static final List<String> QUANTITY_PREFIXES = List.of(
+            "knowledge/limits/",
+            "knowledge/doses",
+            "knowledge/weights",
+            "knowledge/tissue",
+            "knowledge/heat-devices",
+            "knowledge/posture");
+
+    private final Bundle bundle;
+    private final Faults faults = new Faults();
+
+    KnowledgeReader(Bundle bundle) {
+        this.bundle = bundle;
+    }
+
+    Knowledge read() {
+        SortedMap<String, Technique> techniques = techniques();
+        Map<String, String> conditions = wordsOf("knowledge/conditions.yaml");
+        Map<String, String> allergies = wordsOf("knowledge/allergies.yaml");
+        Glossary glossary = glossary(techniques.keySet(), conditions.keySet(), allergies.keySet());
+        Knowledge knowledge = new Knowledge(
+                entries("knowledge/sources", this::source),
+                quantities(),
+                Collections.unmodifiableSortedMap(techniques),
+                conditions,
+                allergies,
+                entries("knowledge/measurements", this::measurement),
+                changes(),
+                glossary);
+        noStrangers();
+        new KnowledgeChecks(knowledge, faults).check();
+        faults.throwIfAny("knowledge");
+        return knowledge;
+    }
+
+    private Glossary glossary(
+            Collection<String> techniques, Collection<String> conditions, Collection<String> allergies) {
+        Map<String, Collection<String>> lists =
+                Map.of("techniques", techniques, "conditions", conditions, "allergies", allergies);
+        return new GlossaryReader(lists).read(file("knowledge/glossary.yaml"));
+    }
+
+    private SortedMap<String, Quantity> quantities() {
+        SortedMap<String, Quantity> all = new TreeMap<>();
+        QUANTITY_PREFIXES.forEach(
+                prefix -> all.putAll(entries(prefix, (id, reader) -> ProvenanceReader.quantity(id, reader))));
+        return Collections.unmodifiableSortedMap(all);
+    }
+
+    /** Every entry of every file whose path starts with the prefix; an id in two files is a fault. */
+    private <T> SortedMap<String, T> entries(String prefix, BiFunction<String, FieldReader, T> read) {
+        SortedMap<String, T> all = new TreeMap<>();
+        bundle.under(prefix, ".yaml").forEach((path, text) -> {
+            FieldReader file = YamlText.read(path, text, faults);
+            for (String id : file.names()) {
+                file.object(id).ifPresent(reader -> {
+                    if (all.put(id, read.apply(id, reader)) != null) {
+                        file.fault(id, "stands in another file too");
+                    }
+                });
+            }
+        });
+        return all;
+    }
+
+    private Source source(String id, FieldReader reader) {
+        Source source = new Source(
+                id,
+                reader.requiredText("cites"),
+                reader.text("doi"),
+                year(reader),
+                reader.requiredWord("read", Source.Read.class),
+                reader.requiredText("about"));
+        reader.done();
+        return source;
+    }
+
+    private static OptionalInt year(FieldReader reader) {
+        double year = reader.number("year").orElse(Double.NaN);
+        return Double.isNaN(year) ? OptionalInt.empty() : OptionalInt.of((int) year);
+    }
+
+    private Measurement measurement(String path, FieldReader reader) {
+        Measurement measurement = new Measurement(
+                path,
+                reader.requiredText("says"),
+                new PlausibleRange(
+                        reader.requiredNumber("min"), reader.requiredNumber("max"), reader.requiredText("unit")),
+                reader.number("sd"),
+                ProvenanceReader.provenance(reader));
+        if (!(measurement.range().min() < measurement.range().max())) {
+            reader.fault("min", "must be smaller than max");
+        }
+        reader.done();
+        return measurement;
+    }
+
+    private SortedMap<String, Technique> techniques() {
+        SortedMap<String, Technique> all = new TreeMap<>();
+        bundle.under(TECHNIQUES, ".yaml").forEach((path, text) -> {
+            Technique technique = technique(YamlText.read(path, text, faults));
+            if (!path.equals(TECHNIQUES + technique.id() + ".yaml")) {
+                faults.add(path, "must carry the name of its id, " + technique.id());
+            }
+            all.put(technique.id(), technique);
+        });
+        return all;
+    }
+
+    private Technique technique(FieldReader reader) {
+        String id = reader.requiredText("id");
+        Technique technique = new Technique(
+                id,
+                reader.requiredText("says"),
+                reader.requiredWord("family", Family.class),
+                reader.texts("needs"),
+                reader.texts("drugs"),
+                parts(reader, "quantities", (key, part) -> ProvenanceReader.quantity(id + "." + key, part)),
+                parts(reader, "settings", ProvenanceReader::setting),
+                reader.text("note"));
+        reader.done();
+        return technique;
+    }
+
+    private static <T> Map<String, T> parts(FieldReader reader, String field, BiFunction<String, FieldReader, T> read) {
+        Map<String, T> parts = new TreeMap<>();
+        reader.object(field)
+                .ifPresent(all -> all.names()
+                        .forEach(key -> all.object(key).ifPresent(part -> parts.put(key, read.apply(key, part)))));
+        return Collections.unmodifiableMap(parts);
+    }
+
+    private Map<String, String> wordsOf(String path) {
+        Map<String, String> words = new TreeMap<>();
+        FieldReader file = file(path);
+        for (String id : file.names()) {
+            file.object(id).ifPresent(reader -> {
+                words.put(id, reader.requiredText("says"));
+                reader.done();
+            });
+        }
+        return Collections.unmodifiableMap(words);
+    }
+
+    private SortedMap<String, ChangeRecord> changes() {
+        SortedMap<String, ChangeRecord> all = new TreeMap<>();
+        bundle.under(CHANGES, ".yaml").forEach((path, text) -> {
+            ChangeRecord change = ChangeReader.read(YamlText.read(path, text, faults));
+            if (!path.startsWith(CHANGES + change.number() + "-")) {
+                faults.add(path, "must start with its number, " + change.number());
+            }
+            if (all.put(change.number(), change) != null) {
+                faults.add(path, "change " + change.number() + " stands in another file too");
+            }
+        });
+        return Collections.unmodifiableSortedMap(all);
+    }
+
+    private FieldReader file(String path) {
+        String text = bundle.texts().get(path);
+        if (text == null) {
+            faults.add(path, "is missing");
+        }
+        return YamlText.read(path, text == null ? "{}" : text, faults);
+    }
+
+    /** A file nobody reads would be knowledge that silently does nothing. */
+    private void noStrangers() {
+        List<String> known = List.of(
+                TECHNIQUES,
+                "knowledge/sources",
+                "knowledge/measurements",
+                "knowledge/glossary.yaml",
+                "knowledge/conditions.yaml",
+                "knowledge/allergies.yaml");
+        bundle.under("knowledge/", ".yaml").keySet().stream()
+                .filter(path -> known.stream().noneMatch(path::startsWith))
+                .filter(path -> QUANTITY_PREFIXES.stream().noneMatch(path::startsWith))
+                .forEach(path -> faults.add(path, "is not a file the program knows"));
+    }
+}

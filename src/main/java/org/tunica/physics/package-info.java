@@ -1,0 +1,12 @@
+/**
+ * Numbers computed from a case: wall geometry, volumes, doses, how deep an agent kills, what a focus covers.
+ *
+ * <p>In: a case, one of its segments, and the constants of {@code knowledge}. Out: {@link
+ * org.tunica.physics.Derived}, in which every number that rests on something unknown is unknown itself. Entry type:
+ * {@link org.tunica.physics.Derived}. May import {@code casefile} and {@code knowledge}. Clinical units at the edge, the
+ * unit in every name.
+ */
+@NullMarked
+package org.tunica.physics;
+
+import org.jspecify.annotations.NullMarked;

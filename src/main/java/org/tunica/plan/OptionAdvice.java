@@ -1,0 +1,51 @@
+package org.tunica.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.tunica.knowledge.Family;
+
+/**
+ * One technique for one segment: how it stands and why.
+ *
+ * @param rank 1 is first; absent when not ranked
+ * @param says the technique in words
+ * @param why the standing in one line
+ * @param score points of the ranking; absent when not ranked
+ * @param scoreTree how the points come about
+ * @param reasons what speaks for, against, and excludes; findings last
+ * @param needs what must be measured first, and which rule asks
+ */
+public record OptionAdvice(
+        OptionalInt rank,
+        String technique,
+        String says,
+        Family family,
+        OptionStanding standing,
+        String why,
+        OptionalDouble score,
+        Optional<Score> scoreTree,
+        SettingsAdvice settings,
+        Predicted predicted,
+        List<Reason> reasons,
+        List<Reason> cautions,
+        List<Reason> needs) {
+
+    OptionAdvice withRank(int newRank) {
+        return new OptionAdvice(
+                OptionalInt.of(newRank),
+                technique,
+                says,
+                family,
+                standing,
+                why,
+                score,
+                scoreTree,
+                settings,
+                predicted,
+                reasons,
+                cautions,
+                needs);
+    }
+}

@@ -1,0 +1,81 @@
+package org.tunica.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Limb;
+import org.tunica.casefile.Segment;
+import org.tunica.knowledge.Family;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.physics.Derived;
+import org.tunica.physics.SegmentNumbers;
+import org.tunica.rules.Considered;
+import org.tunica.rules.OptionFacts;
+import org.tunica.rules.OptionKey;
+import org.tunica.rules.RuleBook;
+import org.tunica.rules.Verdict;
+
+/** From a case to its advice: derived numbers, verdicts, standings, ranking. */
+public final class Planner {
+    private final Knowledge knowledge;
+    private final RuleBook rules;
+    private final OptionWriter writer;
+
+    /** A planner over the knowledge and rules of one release. */
+    public Planner(Knowledge knowledge, RuleBook rules) {
+        this.knowledge = knowledge;
+        this.rules = rules;
+        this.writer = new OptionWriter(knowledge);
+    }
+
+    /** The advice for every segment of the case, in the order of the case. */
+    public Advice advise(CaseFile caseFile, Advice.Release release, long seed) {
+        List<SegmentAdvice> segments = new ArrayList<>();
+        for (Limb limb : caseFile.limbs()) {
+            for (Segment segment : limb.segments()) {
+                segments.add(advise(caseFile, limb, segment));
+            }
+        }
+        return new Advice(Advice.FORMAT, caseFile.caseRef(), release, seed, Advice.CAUTION, segments);
+    }
+
+    private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment) {
+        Derived derived = Derived.of(knowledge, caseFile, segment);
+        List<Considered> options = knowledge.techniques().values().stream()
+                .map(technique -> new Considered(caseFile, limb, segment, technique, derived))
+                .toList();
+        Map<OptionKey, List<Verdict>> verdicts = judge(options);
+        List<OptionAdvice> written = options.stream()
+                .map(option -> writer.write(new Judged(option, verdicts.getOrDefault(option.key(), List.of()))))
+                .toList();
+        return new SegmentAdvice(
+                segment.ref(), limb.side(), segment.vein(), segment.level(), derived(derived), Ranking.rank(written));
+    }
+
+    private Map<OptionKey, List<Verdict>> judge(List<Considered> options) {
+        List<OptionFacts> facts = options.stream().map(rules::facts).toList();
+        return rules.judge(facts).stream().collect(Collectors.groupingBy(Verdict::option));
+    }
+
+    private SegmentAdvice.DerivedAdvice derived(Derived derived) {
+        SegmentNumbers numbers = derived.segment();
+        return new SegmentAdvice.DerivedAdvice(
+                Rounded.of(numbers.relaxedLumenMm()),
+                numbers.standingEstimated(),
+                Rounded.of(numbers.relaxedWallMm()),
+                Rounded.of(numbers.collapsedWallMm()),
+                Rounded.of(numbers.lumenVolumeMl()),
+                Rounded.of(numbers.wallVolumeMl()),
+                bloodlessWithTumescence(derived));
+    }
+
+    private Optional<Boolean> bloodlessWithTumescence(Derived derived) {
+        return knowledge.techniques().values().stream()
+                .filter(technique -> technique.family() == Family.HEAT)
+                .findFirst()
+                .flatMap(technique -> derived.options().get(technique.id()).bloodless());
+    }
+}

@@ -1,0 +1,40 @@
+package org.tunica.plan;
+
+import java.util.List;
+import org.tunica.casefile.Word;
+import org.tunica.knowledge.Standing;
+
+/**
+ * What one rule says about an option, with everything needed to check it.
+ *
+ * @param rule id of the rule
+ * @param stands what the rule does to the option
+ * @param says the reason in the rule's words
+ * @param inDoubt what is not recorded; empty when the rule speaks for certain
+ * @param source ids of sources, separated by blanks
+ * @param standing how well the rule is supported
+ * @param change number of the change record
+ * @param limits ids of the limits the rule names
+ */
+public record Reason(
+        String rule,
+        Stands stands,
+        String says,
+        List<String> inDoubt,
+        String source,
+        Standing standing,
+        String change,
+        List<String> limits) {
+
+    /** What a rule does to an option. */
+    public enum Stands implements Word {
+        FINDS,
+        EXCLUDES,
+        ASKS,
+        NOT_IN_ROOM,
+        CAUTIONS,
+        FOR,
+        AGAINST,
+        SETS
+    }
+}

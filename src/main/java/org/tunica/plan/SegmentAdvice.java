@@ -1,0 +1,33 @@
+package org.tunica.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tunica.casefile.Limb;
+import org.tunica.casefile.Segment;
+
+/** The advice for one segment: every option of every technique, best first. */
+public record SegmentAdvice(
+        String ref,
+        Limb.Side side,
+        Segment.Vein vein,
+        Segment.Level level,
+        DerivedAdvice derived,
+        List<OptionAdvice> options) {
+
+    /**
+     * The computed numbers of the segment, rounded for reading.
+     *
+     * @param relaxedLumenMm out of spasm, standing
+     * @param standingEstimated whether the standing lumen was estimated from a lying one
+     * @param bloodless whether the vein will be bloodless with tumescence and head-down
+     */
+    public record DerivedAdvice(
+            OptionalDouble relaxedLumenMm,
+            boolean standingEstimated,
+            OptionalDouble relaxedWallMm,
+            OptionalDouble collapsedWallMm,
+            OptionalDouble lumenVolumeMl,
+            OptionalDouble wallVolumeMl,
+            Optional<Boolean> bloodless) {}
+}

@@ -1,0 +1,140 @@
+package org.tunica.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.tunica.knowledge.Glossary;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Quantity;
+import org.tunica.knowledge.SettingRange;
+import org.tunica.knowledge.Technique;
+import org.tunica.physics.OptionNumbers;
+import org.tunica.rules.Conclusion;
+import org.tunica.rules.Verdict;
+
+/** Gathers the settings of an option: customary ranges of the technique, overruled by what rules set. */
+final class SettingsPlanner {
+    private final Knowledge knowledge;
+
+    SettingsPlanner(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    SettingsAdvice settings(Technique technique, OptionNumbers numbers, List<Verdict> verdicts) {
+        Map<String, SettingAdvice> ranges = new TreeMap<>();
+        technique.settings().values().forEach(range -> ranges.put(range.setting(), customary(range)));
+        pullback(technique).ifPresent(range -> ranges.put(range.setting(), range));
+        verdicts.forEach(verdict -> {
+            SettingAdvice set = set(verdict);
+            ranges.put(set.setting(), set);
+        });
+        return new SettingsAdvice(
+                Rounded.of(numbers.tumescentMl()),
+                Rounded.of(numbers.lidocaineMgPerKg()),
+                numbers.drug().map(OptionNumbers.Stock::drug),
+                numbers.drug().map(stock -> OptionalDouble.of(stock.percent())).orElse(OptionalDouble.empty()),
+                Rounded.of(numbers.drugMl()),
+                Rounded.of(numbers.foamMl()),
+                numbers.lesions(),
+                inGlossaryOrder(ranges),
+                technique.note());
+    }
+
+    private SettingAdvice customary(SettingRange range) {
+        return new SettingAdvice(
+                range.setting(),
+                name(range.setting()),
+                OptionalDouble.empty(),
+                range.low(),
+                range.typical(),
+                range.high(),
+                range.unit(),
+                range.provenance().source(),
+                range.provenance().standing(),
+                Optional.empty());
+    }
+
+    /** The pullback that power and linear energy leave room for: J/cm over W is s/cm. */
+    private Optional<SettingAdvice> pullback(Technique technique) {
+        SettingRange power = technique.settings().get("powerW");
+        SettingRange energy = technique.settings().get("leedJPerCm");
+        if (power == null || energy == null || technique.settings().containsKey("pullbackSecondsPerCm")) {
+            return Optional.empty();
+        }
+        return Optional.of(new SettingAdvice(
+                "pullbackSecondsPerCm",
+                name("pullbackSecondsPerCm"),
+                OptionalDouble.empty(),
+                quotient(energy.low(), power.high()),
+                quotient(energy.typical(), power.typical()),
+                quotient(energy.high(), power.low()),
+                knowledge.glossary().settings().get("pullbackSecondsPerCm").unit(),
+                energy.provenance().source(),
+                energy.provenance().standing(),
+                Optional.empty()));
+    }
+
+    private static OptionalDouble quotient(OptionalDouble energyJPerCm, OptionalDouble powerW) {
+        return energyJPerCm.isPresent() && powerW.isPresent()
+                ? OptionalDouble.of(Rounded.of(energyJPerCm.getAsDouble() / powerW.getAsDouble()))
+                : OptionalDouble.empty();
+    }
+
+    private SettingAdvice set(Verdict verdict) {
+        if (verdict.rule().conclusion() instanceof Conclusion.Keep keep) {
+            return ruled(
+                    verdict,
+                    keep.settingId(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(keep.low().value()),
+                    OptionalDouble.of(keep.high().value()),
+                    keep.low());
+        }
+        Conclusion.SetTo to = (Conclusion.SetTo) verdict.rule().conclusion();
+        return ruled(
+                verdict,
+                to.settingId(),
+                OptionalDouble.of(to.value().value()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                to.value());
+    }
+
+    private SettingAdvice ruled(
+            Verdict verdict,
+            String setting,
+            OptionalDouble value,
+            OptionalDouble low,
+            OptionalDouble high,
+            Quantity quantity) {
+        return new SettingAdvice(
+                setting,
+                name(setting),
+                value,
+                low,
+                OptionalDouble.empty(),
+                high,
+                quantity.unit(),
+                quantity.provenance().source(),
+                quantity.provenance().standing(),
+                Optional.of(verdict.rule().id()));
+    }
+
+    private List<SettingAdvice> inGlossaryOrder(Map<String, SettingAdvice> ranges) {
+        List<SettingAdvice> ordered = new ArrayList<>();
+        for (String id : knowledge.glossary().settings().keySet()) {
+            if (ranges.containsKey(id)) {
+                ordered.add(ranges.get(id));
+            }
+        }
+        return ordered;
+    }
+
+    private String name(String setting) {
+        Glossary.SettingName name = knowledge.glossary().settings().get(setting);
+        return name.name().replaceFirst("^the ", "");
+    }
+}

@@ -1,0 +1,150 @@
+package org.tunica.rules;
+
+import java.util.List;
+import org.tunica.casefile.Word;
+import org.tunica.knowledge.Quantity;
+
+/** What a rule concludes about an option. */
+public sealed interface Conclusion {
+    /** The kind, which fixes stage, id prefix and class. */
+    Kind kind();
+
+    /** The conclusion as a sentence after "then". */
+    String sentence();
+
+    /** Limits it names. */
+    default List<Quantity> limits() {
+        return List.of();
+    }
+
+    /** Exclude, measure first, not in the room, caution: conclusions without an object. */
+    record Plainly(Kind kind) implements Conclusion {
+        @Override
+        public String sentence() {
+            return kind.sentence();
+        }
+    }
+
+    /** A finding. */
+    record Find(String finding) implements Conclusion {
+        @Override
+        public Kind kind() {
+            return Kind.FIND;
+        }
+
+        @Override
+        public String sentence() {
+            return "find " + finding;
+        }
+    }
+
+    /** A reason for or against. */
+    record Prefer(Kind kind, Strength strength) implements Conclusion {
+        @Override
+        public String sentence() {
+            return kind.sentence() + " " + strength.words();
+        }
+    }
+
+    /** One value of a setting. */
+    record SetTo(String settingId, String settingName, Quantity value) implements Conclusion {
+        @Override
+        public Kind kind() {
+            return Kind.SET;
+        }
+
+        @Override
+        public List<Quantity> limits() {
+            return List.of(value);
+        }
+
+        @Override
+        public String sentence() {
+            return "set " + settingName + " to limit " + value.id();
+        }
+    }
+
+    /** A range of a setting. */
+    record Keep(String settingId, String settingName, Quantity low, Quantity high) implements Conclusion {
+        @Override
+        public Kind kind() {
+            return Kind.SET;
+        }
+
+        @Override
+        public List<Quantity> limits() {
+            return List.of(low, high);
+        }
+
+        @Override
+        public String sentence() {
+            return "keep " + settingName + " between limit " + low.id() + " and limit " + high.id();
+        }
+    }
+
+    /** How much a reason counts. */
+    enum Strength implements Word {
+        FIRST_CHOICE("as first choice"),
+        STRONG("strongly"),
+        MODERATE("moderately"),
+        SLIGHT("slightly");
+
+        private final String words;
+
+        Strength(String words) {
+            this.words = words;
+        }
+
+        /** The words a rule uses. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Kinds of conclusion; stage, prefix and class follow from the kind, never from the author. */
+    enum Kind {
+        FIND(1, "1-findings", "FIN", "finding", "find"),
+        EXCLUDE(2, "2-exclusions", "EXC", "contraindication", "exclude"),
+        MEASURE_FIRST(2, "2-exclusions", "NEE", "data-quality", "measure first"),
+        NOT_IN_ROOM(2, "2-exclusions", "ROM", "logistics", "mark as not in the room"),
+        CAUTION(3, "3-cautions", "CAU", "caution", "caution"),
+        PREFER(4, "4-preferences", "PRE", "preference", "prefer"),
+        DISFAVOUR(4, "4-preferences", "PRE", "preference", "disfavour"),
+        SET(5, "5-settings", "SET", "setting", "set");
+
+        private final int stage;
+        private final String folder;
+        private final String prefix;
+        private final String ruleClass;
+        private final String sentence;
+
+        Kind(int stage, String folder, String prefix, String ruleClass, String sentence) {
+            this.stage = stage;
+            this.folder = folder;
+            this.prefix = prefix;
+            this.ruleClass = ruleClass;
+            this.sentence = sentence;
+        }
+
+        /** 1 to 5; stages run in this order. */
+        public int stage() {
+            return stage;
+        }
+
+        String folder() {
+            return folder;
+        }
+
+        String prefix() {
+            return prefix;
+        }
+
+        String ruleClass() {
+            return ruleClass;
+        }
+
+        String sentence() {
+            return sentence;
+        }
+    }
+}

@@ -1,0 +1,181 @@
+package org.tunica.rules;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.tunica.casefile.Patient;
+import org.tunica.casefile.Room;
+import org.tunica.casefile.Segment;
+import org.tunica.knowledge.GlossaryField;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.physics.OptionNumbers;
+import org.tunica.physics.SegmentNumbers;
+
+/** How each field of the glossary is answered for an option. A new field is a code change; a new rule is not. */
+final class FactFields {
+    private final Map<String, Function<Considered, Answer>> answers = new LinkedHashMap<>();
+    private final Map<String, String> nouns;
+
+    FactFields(Knowledge knowledge) {
+        nouns = knowledge.glossary().fields().values().stream()
+                .collect(Collectors.toMap(GlossaryField::id, GlossaryField::noun));
+        technique();
+        patient();
+        room();
+        limb();
+        segment();
+        derived();
+    }
+
+    /** Every field that has an answer, by id, in a fixed order. */
+    Map<String, Function<Considered, Answer>> answers() {
+        return Collections.unmodifiableMap(answers);
+    }
+
+    private void technique() {
+        answers.put(
+                "option.family",
+                option -> new Answer.OneWord(option.technique().family().word()));
+        answers.put(
+                "option.technique",
+                option -> new Answer.OneWord(option.technique().id()));
+        answers.put("option.needs", this::needs);
+        answers.put(
+                "option.inRoom",
+                option -> Answer.ofFlag(option.caseFile()
+                        .room()
+                        .devices()
+                        .map(devices -> devices.contains(option.technique().id()))));
+    }
+
+    private Answer needs(Considered option) {
+        return new Answer.Words(option.technique().needs().stream()
+                .map(id -> nouns.getOrDefault(id, id))
+                .collect(Collectors.toSet()));
+    }
+
+    private void patient() {
+        number("patient.ageYears", option -> patient(option).ageYears());
+        word("patient.sex", option -> Answer.ofWord(patient(option).sex()));
+        number("patient.weightKg", option -> patient(option).weightKg());
+        number("patient.bodyMassIndex", option -> bodyMassIndex(patient(option)));
+        flag("patient.pregnant", option -> patient(option).pregnant());
+        flag("patient.breastfeeding", option -> patient(option).breastfeeding());
+        word("patient.anticoagulation", option -> Answer.ofWord(patient(option).anticoagulation()));
+        word("patient.mobility", option -> Answer.ofWord(patient(option).mobility()));
+        flag("patient.needleAversion", option -> patient(option).needleAversion());
+        flag("patient.canLieHeadDown", option -> patient(option).canLie().headDown());
+        flag("patient.canLieFlat", option -> patient(option).canLie().flat());
+        flag("patient.canLieProne", option -> patient(option).canLie().prone());
+        word("patient.allergies", option -> Answer.ofSet(patient(option).allergies()));
+        word("patient.conditions", option -> Answer.ofSet(patient(option).conditions()));
+    }
+
+    private static OptionalDouble bodyMassIndex(Patient patient) {
+        if (patient.weightKg().isEmpty() || patient.heightCm().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double heightM = patient.heightCm().getAsDouble() / 100;
+        return OptionalDouble.of(patient.weightKg().getAsDouble() / (heightM * heightM));
+    }
+
+    private void room() {
+        word(
+                "room.sclerosantDrugs",
+                option -> Answer.ofSet(drugs(option.caseFile().room())));
+        word(
+                "room.foamGas",
+                option -> Answer.ofSet(option.caseFile().room().foamGas().map(FactFields::gases)));
+        flag("room.adrenaline", option -> option.caseFile().room().tumescent().flatMap(Room.Tumescent::adrenaline));
+        flag("room.tiltTable", option -> option.caseFile().room().tiltTable());
+    }
+
+    private static Optional<Set<String>> drugs(Room room) {
+        return room.sclerosants()
+                .map(stock -> stock.stream().map(drug -> drug.drug().word()).collect(Collectors.toSet()));
+    }
+
+    private static Set<String> gases(Set<Room.FoamGas> gases) {
+        Set<String> words = new TreeSet<>();
+        gases.forEach(gas -> words.add(gas.word()));
+        return words;
+    }
+
+    private void limb() {
+        word("limb.ceapClass", option -> Answer.ofWord(option.limb().ceapClass()));
+        number("limb.ankleBrachialIndex", option -> option.limb().ankleBrachialIndex());
+        word("limb.deepVeins", option -> Answer.ofWord(option.limb().deepVeins()));
+    }
+
+    private void segment() {
+        word(
+                "segment.vein",
+                option -> Answer.ofWord(Optional.of(option.segment().vein())));
+        word(
+                "segment.level",
+                option -> Answer.ofWord(Optional.of(option.segment().level())));
+        measured("segment.lengthCm", Segment::lengthCm);
+        measured("segment.straightCm", Segment::straightCm);
+        measured("segment.lumenDiameterMm", Segment::lumenDiameterMm);
+        measured("segment.wallThicknessMm", Segment::wallThicknessMm);
+        measured("segment.depthToSkinMm", Segment::depthToSkinMm);
+        measured("segment.nerveGapMm", segment -> segment.nerve().gapMm());
+        measured("segment.refluxSeconds", Segment::refluxSeconds);
+        word("segment.course", option -> Answer.ofWord(option.segment().course()));
+        flag("segment.withinFascia", option -> option.segment().withinFascia());
+        word("segment.thrombus", option -> Answer.ofWord(option.segment().thrombus()));
+        word(
+                "segment.earlierTreatment",
+                option -> Answer.ofWord(option.segment().earlierTreatment()));
+        measured("segment.topToDeepJunctionCm", Segment::topToDeepJunctionCm);
+        flag("segment.inSpasm", option -> option.segment().measured().inSpasm());
+        word(
+                "segment.posture",
+                option -> Answer.ofWord(option.segment().measured().posture()));
+    }
+
+    private void derived() {
+        computed("derived.relaxedLumenMm", SegmentNumbers::relaxedLumenMm);
+        computed("derived.relaxedWallMm", SegmentNumbers::relaxedWallMm);
+        computed("derived.lumenVolumeMl", SegmentNumbers::lumenVolumeMl);
+        ofOption("derived.wallAtWorkMm", OptionNumbers::wallAtWorkMm);
+        ofOption("derived.wallFractionKilled", OptionNumbers::wallFractionKilled);
+        ofOption("derived.sclerosantMgPerKg", OptionNumbers::sclerosantMgPerKg);
+        ofOption("derived.lidocaineMgPerKg", OptionNumbers::lidocaineMgPerKg);
+        flag("derived.bloodless", option -> option.numbers().bloodless());
+    }
+
+    private void number(String id, Function<Considered, OptionalDouble> read) {
+        answers.put(id, option -> Answer.of(read.apply(option)));
+    }
+
+    private void flag(String id, Function<Considered, Optional<Boolean>> read) {
+        answers.put(id, option -> Answer.ofFlag(read.apply(option)));
+    }
+
+    private void word(String id, Function<Considered, Answer> read) {
+        answers.put(id, read);
+    }
+
+    private void measured(String id, Function<Segment, OptionalDouble> read) {
+        number(id, option -> read.apply(option.segment()));
+    }
+
+    private void computed(String id, Function<SegmentNumbers, OptionalDouble> read) {
+        number(id, option -> read.apply(option.derived().segment()));
+    }
+
+    private void ofOption(String id, Function<OptionNumbers, OptionalDouble> read) {
+        number(id, option -> read.apply(option.numbers()));
+    }
+
+    private static Patient patient(Considered option) {
+        return option.caseFile().patient();
+    }
+}

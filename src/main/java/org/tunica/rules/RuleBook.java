@@ -1,0 +1,85 @@
+package org.tunica.rules;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.tunica.casefile.Faults;
+import org.tunica.casefile.Nearest;
+import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.Knowledge;
+
+/** The rules of a release, checked whole and ready to judge. Immutable and safe for several threads. */
+public final class RuleBook {
+    private final List<Rule> rules;
+    private final Map<String, Function<Considered, Answer>> fields;
+    private final DroolsEngine engine;
+
+    private RuleBook(List<Rule> rules, Map<String, Function<Considered, Answer>> fields) {
+        this.rules = List.copyOf(rules);
+        this.fields = fields;
+        this.engine = new DroolsEngine(rules);
+    }
+
+    /**
+     * Parses and checks the rules of a bundle.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault, file, line and closest form
+     */
+    public static RuleBook of(Bundle bundle, Knowledge knowledge) {
+        Faults faults = new Faults();
+        Map<String, Function<Considered, Answer>> fields = new FactFields(knowledge).answers();
+        everyFieldHasAnAnswer(knowledge, fields, faults);
+        List<Rule> rules = new RuleParser(knowledge, faults).parse(bundle.under("rules/", ".rule"));
+        new RuleChecks(knowledge, faults).check(rules);
+        if (rules.isEmpty()) {
+            faults.add("rules", "there is no rule");
+        }
+        faults.throwIfAny("rules");
+        return new RuleBook(rules, fields);
+    }
+
+    /** The rules in order of file and line. */
+    public List<Rule> rules() {
+        return rules;
+    }
+
+    /** Ids of every limit that some rule names, in alphabetical order. */
+    public Set<String> limitsUsed() {
+        Set<String> used = new TreeSet<>();
+        rules.forEach(rule -> used.addAll(rule.limitIds()));
+        return used;
+    }
+
+    /** What the fields say about an option. */
+    public OptionFacts facts(Considered option) {
+        Map<String, Answer> answers = new HashMap<>();
+        fields.forEach((id, answer) -> answers.put(id, answer.apply(option)));
+        return new OptionFacts(option.key(), answers);
+    }
+
+    /**
+     * The verdicts of all rules over some options, in a total order that does not depend on the order of rules or
+     * options.
+     *
+     * @throws IllegalStateException when the bound on firings is reached, which is an error and never a result
+     */
+    public List<Verdict> judge(Collection<OptionFacts> options) {
+        return engine.judge(options);
+    }
+
+    private static void everyFieldHasAnAnswer(Knowledge knowledge, Map<String, ?> fields, Faults faults) {
+        Set<String> named = knowledge.glossary().fields().keySet();
+        named.stream()
+                .filter(id -> !fields.containsKey(id))
+                .forEach(id -> faults.add(
+                        "knowledge/glossary.yaml: fields." + id,
+                        "the program cannot answer this field" + Nearest.hint(id, fields.keySet())));
+        fields.keySet().stream()
+                .filter(id -> !named.contains(id))
+                .forEach(id -> faults.add("knowledge/glossary.yaml: fields." + id, "is missing"));
+    }
+}

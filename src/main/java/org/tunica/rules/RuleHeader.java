@@ -1,0 +1,65 @@
+package org.tunica.rules;
+
+import java.time.YearMonth;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.tunica.casefile.Faults;
+import org.tunica.knowledge.Standing;
+
+/** Reads the line of a rule that says who stands behind it. */
+final class RuleHeader {
+    private static final Pattern FORM = Pattern.compile("source (S-\\d{4}(?: S-\\d{4})*), ([a-z]+)  +change (\\d{4})"
+            + "  +review by (\\d{4}-\\d{2})  +class ([a-z-]+)");
+
+    /** The header of a line, or null when it is faulty (noted). */
+    @Nullable
+    Read read(RuleBlock.Line line, Faults faults) {
+        if (line.text().isEmpty()) {
+            return null;
+        }
+        Matcher matcher = FORM.matcher(line.text());
+        if (!matcher.matches()) {
+            faults.add(
+                    line.place(),
+                    "expected \"source <S-0001 ...>, <standing>  change <0001>  review by <2027-11>"
+                            + "  class <class>\" with two blanks between the parts");
+            return null;
+        }
+        Optional<Standing> standing = standing(matcher.group(2), line, faults);
+        Optional<YearMonth> reviewBy = month(matcher.group(4), line, faults);
+        if (standing.isEmpty() || reviewBy.isEmpty()) {
+            return null;
+        }
+        List<String> sources = List.of(matcher.group(1).split(" "));
+        return new Read(sources, standing.get(), matcher.group(3), reviewBy.get(), matcher.group(5));
+    }
+
+    private static Optional<Standing> standing(String word, RuleBlock.Line line, Faults faults) {
+        Optional<Standing> standing = Arrays.stream(Standing.values())
+                .filter(known -> known.word().equals(word))
+                .findFirst();
+        if (standing.isEmpty()) {
+            faults.add(
+                    line.place(),
+                    "\"" + word + "\" is not a standing; known: published, guideline, consensus, local, unverified");
+        }
+        return standing;
+    }
+
+    private static Optional<YearMonth> month(String text, RuleBlock.Line line, Faults faults) {
+        try {
+            return Optional.of(YearMonth.parse(text));
+        } catch (DateTimeParseException e) {
+            faults.add(line.place(), "\"" + text + "\" is not a month such as 2027-11");
+            return Optional.empty();
+        }
+    }
+
+    /** What the header says. */
+    record Read(List<String> sources, Standing standing, String change, YearMonth reviewBy, String ruleClass) {}
+}

@@ -1,0 +1,139 @@
+package org.tunica.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.tunica.casefile.Faults;
+import org.tunica.knowledge.Knowledge;
+
+/** Parses rule files into rules; every wrong line is noted with file and line, none is guessed. */
+final class RuleParser {
+    static final int LONGEST_LINE = 300;
+    static final int MOST_RULES = 5_000;
+
+    private static final Pattern OPENING = Pattern.compile("rule ([A-Z]{3}-\\d{3})  +(\\S.*)");
+    private static final Pattern UNPRINTABLE = Pattern.compile("[^ -~]");
+
+    private final Faults faults;
+    private final RuleHeader header;
+    private final Sentences sentences;
+    private final Conclusions conclusions;
+
+    RuleParser(Knowledge knowledge, Faults faults) {
+        this.faults = faults;
+        this.header = new RuleHeader();
+        this.sentences = new Sentences(knowledge);
+        this.conclusions = new Conclusions(knowledge, sentences);
+    }
+
+    /** The rules of all files, in order of file and line; faulty ones are left out and noted. */
+    List<Rule> parse(SortedMap<String, String> files) {
+        List<Rule> rules = new ArrayList<>();
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            for (RuleBlock block : blocks(file.getKey(), file.getValue())) {
+                rule(block, rules);
+            }
+            if (rules.size() > MOST_RULES) {
+                faults.add(file.getKey(), "there are more than " + MOST_RULES + " rules");
+                return rules;
+            }
+        }
+        return rules;
+    }
+
+    private List<RuleBlock> blocks(String file, String text) {
+        List<RuleBlock> blocks = new ArrayList<>();
+        String[] lines = text.split("\n", -1);
+        if (!lines[0].startsWith("# ")) {
+            faults.add(file + ":1", "a rule file starts with \"# \" and the question it answers");
+        }
+        for (int i = 0; i < lines.length; i++) {
+            String line = lines[i];
+            String place = file + ":" + (i + 1);
+            if (!readable(line, place) || line.isBlank() || line.startsWith("#")) {
+                continue;
+            }
+            if (line.startsWith("rule ")) {
+                blocks.add(new RuleBlock(file, place, line));
+            } else if (blocks.isEmpty()) {
+                faults.add(place, "expected \"rule <ID>  <sentence>\" before anything else");
+            } else {
+                blocks.get(blocks.size() - 1).add(place, line);
+            }
+        }
+        return blocks;
+    }
+
+    private boolean readable(String line, String place) {
+        if (line.length() > LONGEST_LINE) {
+            faults.add(place, "the line is longer than " + LONGEST_LINE + " characters");
+            return false;
+        }
+        Matcher strange = UNPRINTABLE.matcher(line);
+        if (strange.find()) {
+            faults.add(
+                    place,
+                    String.format(
+                            "column %d holds the character U+%04X; only printable ASCII is read",
+                            strange.start() + 1, (int) line.charAt(strange.start())));
+            return false;
+        }
+        return true;
+    }
+
+    private void rule(RuleBlock block, List<Rule> rules) {
+        int before = faults.list().size();
+        Matcher opening = OPENING.matcher(block.opening());
+        if (!opening.matches()) {
+            faults.add(block.place(), "expected \"rule <ABC-123>  <sentence>\" with two blanks after the id");
+            return;
+        }
+        block.sort(faults);
+        RuleHeader.Read read = header.read(block.header(), faults);
+        List<Condition> conditions = conditions(block);
+        Conclusion conclusion = conclusion(block);
+        if (faults.list().size() == before && read != null && conclusion != null) {
+            rules.add(new Rule(
+                    opening.group(1),
+                    opening.group(2).strip(),
+                    read.sources(),
+                    read.standing(),
+                    read.change(),
+                    read.reviewBy(),
+                    read.ruleClass(),
+                    conditions,
+                    conclusion,
+                    block.because(),
+                    block.place()));
+        }
+    }
+
+    private List<Condition> conditions(RuleBlock block) {
+        List<Condition> conditions = new ArrayList<>();
+        for (RuleBlock.Line line : block.conditions()) {
+            try {
+                Condition condition = sentences.condition(line.text());
+                if (conditions.contains(condition)) {
+                    faults.add(line.place(), "the condition stands twice");
+                }
+                conditions.add(condition);
+            } catch (SentenceFault e) {
+                faults.add(line.place(), e.getMessage());
+            }
+        }
+        return conditions;
+    }
+
+    private Conclusion conclusion(RuleBlock block) {
+        RuleBlock.Line line = block.conclusion();
+        try {
+            return line.text().isEmpty() ? null : conclusions.conclusion(line.text());
+        } catch (SentenceFault e) {
+            faults.add(line.place(), e.getMessage());
+            return null;
+        }
+    }
+}
