@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Standing;
 import org.tunica.plan.Advice;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
@@ -17,6 +18,9 @@ final class AdviceText {
     private static final int RANK = 4;
     private static final int STANDING = 12;
     private static final int INDENT = 6;
+
+    private static final String HEAT_NOT_COMPUTED =
+            "Heat: the depth of kill is not computed yet; settings are published or customary ranges.";
 
     private final Knowledge knowledge;
     private final int width;
@@ -87,22 +91,19 @@ final class AdviceText {
             paragraph(MARGIN, "No technique can be ranked for this segment.");
             return;
         }
-        table(List.of("", "#", "technique", "standing", "why"), ranked);
+        out.append(row("", "#", "technique", "standing", "why"));
+        out.append("  ").append("-".repeat(width - 2)).append('\n');
         for (OptionAdvice option : ranked) {
             out.append(row(
                     "",
                     Integer.toString(option.rank().orElseThrow()),
                     option.says(),
                     option.standing().word(),
-                    sentence(option.why())));
+                    option.why()));
             details(option);
         }
-    }
-
-    private void table(List<String> head, List<OptionAdvice> options) {
-        if (!options.isEmpty()) {
-            out.append(row(head.toArray(String[]::new)));
-        }
+        paragraph(MARGIN, HEAT_NOT_COMPUTED);
+        paragraph(MARGIN, "* unverified: from memory or common practice, to be checked before use.");
     }
 
     private String row(String... cells) {
@@ -114,29 +115,42 @@ final class AdviceText {
                 .mapToInt(technique -> technique.says().length())
                 .max()
                 .orElse(20);
-        return Math.min(longest + 2, width / 3);
+        return Math.min(longest + 2, width / 2);
     }
 
     private void details(OptionAdvice option) {
         String settings = SettingText.line(option.settings());
         if (!settings.isEmpty()) {
-            paragraph(INDENT, "settings: " + settings + ".");
+            paragraph(INDENT, settings);
         }
-        option.settings().note().ifPresent(note -> paragraph(INDENT, "note: " + note));
-        paragraph(INDENT, predicted(option));
-        option.cautions().forEach(caution -> paragraph(INDENT, "caution " + caution.rule() + ": " + text(caution)));
+        predicted(option);
+        // the first caution of a careful option already stands in its row
+        option.cautions().stream().skip(1).forEach(caution -> paragraph(INDENT, "caution: " + line(caution)));
         if (why) {
+            option.settings().note().ifPresent(note -> paragraph(INDENT, "note: " + note));
             reasons(option);
         }
     }
 
-    private static String predicted(OptionAdvice option) {
-        String wall = "wall at work " + known(option.predicted().wallAtWorkMm(), " mm");
+    private void predicted(OptionAdvice option) {
         OptionalDouble share = option.predicted().wallFractionKilled();
-        String reach = share.isPresent()
-                ? ", share reached " + SettingText.plain(share.getAsDouble())
-                : "; " + option.predicted().says();
-        return "predicted: " + wall + reach + ".";
+        if (share.isPresent()) {
+            long percent = Math.round(100 * share.getAsDouble());
+            paragraph(
+                    INDENT,
+                    "reaches " + percent + " % of a wall of "
+                            + known(option.predicted().wallAtWorkMm(), " mm"));
+        }
+    }
+
+    private static String line(Reason caution) {
+        String doubt =
+                caution.inDoubt().isEmpty() ? "" : "; in doubt, not recorded: " + String.join(", ", caution.inDoubt());
+        return caution.title() + " (" + caution.rule() + mark(caution) + ")" + doubt;
+    }
+
+    private static String mark(Reason reason) {
+        return reason.standing() == Standing.UNVERIFIED ? "*" : "";
     }
 
     private void reasons(OptionAdvice option) {
@@ -156,16 +170,15 @@ final class AdviceText {
     }
 
     private static String origin(Reason reason) {
-        String limits = reason.limits().isEmpty() ? "" : "; limits " + SettingText.names(reason.limits());
+        String limits = reason.limits().isEmpty() ? "" : "; limits " + String.join(", ", reason.limits());
         return " [" + reason.source() + ", " + reason.standing().word() + ", change " + reason.change() + limits + "]";
     }
 
     private static String text(Reason reason) {
         String doubt = reason.inDoubt().isEmpty()
                 ? ""
-                : " (in doubt, not recorded: " + SettingText.names(reason.inDoubt()) + ")";
-        String mark = reason.standing() == org.tunica.knowledge.Standing.UNVERIFIED ? " (unverified)" : "";
-        return sentence(reason.says()) + mark + doubt;
+                : " (in doubt, not recorded: " + String.join(", ", reason.inDoubt()) + ")";
+        return reason.title() + ": " + sentence(reason.says()) + doubt;
     }
 
     private static String sentence(String words) {
@@ -183,9 +196,7 @@ final class AdviceText {
         paragraph(MARGIN, heading(standing));
         for (OptionAdvice option : options) {
             out.append(Wrap.table(
-                    width,
-                    List.of(INDENT, techniqueColumn(), 9),
-                    List.of(List.of("", option.says(), rules(option), sentence(option.why())))));
+                    width, List.of(INDENT, techniqueColumn()), List.of(List.of("", option.says(), option.why()))));
             if (why) {
                 reasons(option);
             }
@@ -199,12 +210,6 @@ final class AdviceText {
             case EXCLUDED -> "Excluded:";
             case PREFERRED, SUITABLE, CAREFUL -> throw new IllegalArgumentException("ranked: " + standing);
         };
-    }
-
-    /** The rule behind the line, so that nobody has to ask for more to find it. */
-    private static String rules(OptionAdvice option) {
-        List<Reason> behind = option.standing() == OptionStanding.MEASURE_FIRST ? option.needs() : option.reasons();
-        return behind.stream().findFirst().map(Reason::rule).orElse("");
     }
 
     private void paragraph(int indent, String text) {

@@ -1,43 +1,51 @@
 package org.tunica.cli;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
+import java.util.Set;
 import org.tunica.knowledge.Standing;
 import org.tunica.plan.SettingAdvice;
 import org.tunica.plan.SettingsAdvice;
 
-/** Settings as a reader of a procedure list expects them: name, number, unit; what is unverified says so. */
+/** Settings as a reader of a procedure list expects them: number and unit, the name where the unit does not tell. */
 final class SettingText {
+    private static final MathContext THREE_DIGITS = new MathContext(3);
+
+    /** The unit alone says what these are. */
+    private static final Set<String> NAMED_BY_UNIT = Set.of("powerW", "pullbackSecondsPerCm", "leedJPerCm");
+
     private SettingText() {}
 
-    /** All settings in one line. */
+    /** All settings in one line; unverified ones are marked with an asterisk. */
     static String line(SettingsAdvice settings) {
         List<String> parts = new ArrayList<>();
         settings.ranges().forEach(range -> parts.add(range(range)));
         number(parts, "tumescent bed about ", settings.tumescentMl(), " mL");
         number(parts, "lidocaine ", settings.lidocaineMgPerKg(), " mg/kg");
-        settings.drug()
-                .ifPresent(drug ->
-                        number(parts, drug.replace('-', ' ') + " ", settings.drugPercent(), " %" + volume(settings)));
+        settings.drug().ifPresent(drug -> parts.add(drug(drug, settings)));
         number(parts, "foam to fill the lumen ", settings.foamMl(), " mL");
         number(parts, "lesions in one row ", settings.lesions(), "");
         return String.join("; ", parts);
     }
 
-    private static String volume(SettingsAdvice settings) {
-        return settings.drugMl().isPresent() ? ", " + plain(settings.drugMl().getAsDouble()) + " mL liquid" : "";
+    private static String drug(String drug, SettingsAdvice settings) {
+        List<String> parts = new ArrayList<>();
+        number(parts, drug.replace('-', ' ') + " ", settings.drugPercent(), " %");
+        number(parts, "", settings.drugMl(), " mL of liquid");
+        return String.join(", ", parts);
     }
 
     private static void number(List<String> parts, String before, OptionalDouble value, String after) {
         value.ifPresent(number -> parts.add(before + plain(number) + after));
     }
 
-    static String range(SettingAdvice setting) {
-        String mark = setting.standing() == Standing.UNVERIFIED ? " (unverified)" : "";
-        return setting.name() + " " + amount(setting) + unit(setting.unit()) + mark;
+    private static String range(SettingAdvice setting) {
+        String name = NAMED_BY_UNIT.contains(setting.setting()) ? "" : setting.name() + " ";
+        String mark = setting.standing() == Standing.UNVERIFIED ? "*" : "";
+        return name + amount(setting) + unit(setting.unit()) + mark;
     }
 
     private static String amount(SettingAdvice setting) {
@@ -45,8 +53,8 @@ final class SettingText {
             return plain(setting.value().getAsDouble());
         }
         if (setting.low().isPresent() && setting.high().isPresent()) {
-            return plain(setting.low().getAsDouble()) + " to "
-                    + plain(setting.high().getAsDouble());
+            return between(
+                    plain(setting.low().getAsDouble()), plain(setting.high().getAsDouble()));
         }
         if (setting.low().isPresent()) {
             return "from " + plain(setting.low().getAsDouble());
@@ -57,23 +65,26 @@ final class SettingText {
         return "about " + plain(setting.typical().orElseThrow());
     }
 
+    private static String between(String low, String high) {
+        return low.equals(high) ? low : low + " to " + high;
+    }
+
     /** UCUM as people write it. */
     static String unit(String ucum) {
         return switch (ucum) {
             case "1" -> "";
             case "Cel" -> " degrees Celsius";
             case "/cm" -> " per cm";
+            case "a" -> " years";
             default -> " " + ucum;
         };
     }
 
-    /** No exponent and no trailing zero: 5, not 5.0. */
+    /** Three significant digits, no exponent and no trailing zero: 5, not 5.0. */
     static String plain(double value) {
-        return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
-    }
-
-    /** Names in one line. */
-    static String names(List<String> names) {
-        return names.stream().collect(Collectors.joining(", "));
+        return new BigDecimal(Double.toString(value))
+                .round(THREE_DIGITS)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

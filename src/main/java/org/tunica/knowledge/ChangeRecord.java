@@ -9,7 +9,7 @@ import org.tunica.casefile.Word;
  *
  * @param number four digits
  * @param rules ids of the rules it brings or changes
- * @param limits ids of the limits it brings or changes
+ * @param limits ids of the limits it brings or changes; {@code dose.*} stands for a whole group
  */
 public record ChangeRecord(
         String number,
@@ -24,6 +24,17 @@ public record ChangeRecord(
         List<String> limits,
         LocalDate effective,
         List<String> replaces) {
+
+    /** How an entry of limits that stands for a whole group ends, as in {@code dose.*}. */
+    public static final String GROUP = ".*";
+
+    /** Whether the record lists a quantity, by id or by group. */
+    public boolean lists(String quantityId) {
+        return limits.stream()
+                .anyMatch(limit -> limit.endsWith(GROUP)
+                        ? quantityId.startsWith(limit.substring(0, limit.length() - 1))
+                        : limit.equals(quantityId));
+    }
 
     /** Where a change stands. */
     public enum Status implements Word {

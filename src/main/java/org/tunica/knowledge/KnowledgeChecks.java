@@ -53,7 +53,7 @@ final class KnowledgeChecks {
 
     private void listedByItsChange(String id, String number) {
         ChangeRecord change = knowledge.changes().get(number);
-        if (change != null && !change.limits().contains(id)) {
+        if (change != null && !change.lists(id)) {
             faults.add(id + ".change", "change " + number + " does not list it under limits");
         }
     }
@@ -97,14 +97,22 @@ final class KnowledgeChecks {
         change.replaces()
                 .forEach(number ->
                         known(place + ".replaces", number, knowledge.changes().keySet(), "change record"));
-        for (String limit : change.limits()) {
-            known(place + ".limits", limit, knowledge.quantities().keySet(), "quantity");
-            Quantity quantity = knowledge.quantities().get(limit);
-            if (quantity != null && !quantity.provenance().change().equals(change.number())) {
-                faults.add(
-                        place + ".limits",
-                        limit + " names change " + quantity.provenance().change());
+        change.limits().forEach(limit -> limit(change, limit));
+    }
+
+    private void limit(ChangeRecord change, String limit) {
+        String place = "change " + change.number() + ".limits";
+        if (limit.endsWith(ChangeRecord.GROUP)) {
+            String group = limit.substring(0, limit.length() - 1);
+            if (knowledge.quantities().keySet().stream().noneMatch(id -> id.startsWith(group))) {
+                faults.add(place, "there is no quantity of the group " + limit);
             }
+            return;
+        }
+        known(place, limit, knowledge.quantities().keySet(), "quantity");
+        Quantity quantity = knowledge.quantities().get(limit);
+        if (quantity != null && !quantity.provenance().change().equals(change.number())) {
+            faults.add(place, limit + " names change " + quantity.provenance().change());
         }
     }
 

@@ -57,8 +57,8 @@ final class OptionWriter {
 
     private static String because(List<Verdict> verdicts) {
         Verdict first = verdicts.get(0);
-        String more = verdicts.size() > 1 ? " (and " + (verdicts.size() - 1) + " more)" : "";
-        return first.rule().because() + more;
+        String more = verdicts.size() > 1 ? ", and " + (verdicts.size() - 1) + " more" : "";
+        return first.rule().title() + " (" + first.rule().id() + ")" + more;
     }
 
     private static Predicted predicted(Technique technique, OptionNumbers numbers) {
@@ -91,6 +91,7 @@ final class OptionWriter {
         return verdicts.stream()
                 .map(verdict -> new Reason(
                         verdict.rule().id(),
+                        verdict.rule().title(),
                         stands,
                         verdict.rule().because(),
                         verdict.doubt(),

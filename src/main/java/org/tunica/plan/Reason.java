@@ -8,6 +8,7 @@ import org.tunica.knowledge.Standing;
  * What one rule says about an option, with everything needed to check it.
  *
  * @param rule id of the rule
+ * @param title what is the case when the rule speaks
  * @param stands what the rule does to the option
  * @param says the reason in the rule's words
  * @param inDoubt what is not recorded; empty when the rule speaks for certain
@@ -18,6 +19,7 @@ import org.tunica.knowledge.Standing;
  */
 public record Reason(
         String rule,
+        String title,
         Stands stands,
         String says,
         List<String> inDoubt,

@@ -1,0 +1,67 @@
+package org.tunica.features;
+
+import java.util.List;
+import org.tunica.CaseTree;
+import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Limb;
+import org.tunica.casefile.Segment;
+import org.tunica.physics.Derived;
+import org.tunica.plan.Advice;
+import org.tunica.plan.OptionAdvice;
+import org.tunica.rules.Considered;
+import org.tunica.rules.Verdict;
+
+/** The state of one scenario: a case under change, the technique considered, and the engine that answers. */
+public final class Clinic {
+    static final Tunica TUNICA = Tunica.shipped();
+
+    private CaseTree tree = CaseTree.soundLeg();
+    private String technique = "";
+
+    void sees(CaseTree newTree) {
+        tree = newTree;
+    }
+
+    CaseTree tree() {
+        return tree;
+    }
+
+    void considers(String newTechnique) {
+        TUNICA.knowledge().technique(newTechnique);
+        technique = newTechnique;
+    }
+
+    CaseFile caseFile() {
+        return TUNICA.readCase("scenario", tree.bytes());
+    }
+
+    Advice advice() {
+        return TUNICA.advise(caseFile());
+    }
+
+    OptionAdvice option() {
+        return option(technique);
+    }
+
+    OptionAdvice option(String id) {
+        return advice().segments().get(0).options().stream()
+                .filter(option -> option.technique().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The verdicts on the technique considered for the first segment. */
+    List<Verdict> verdicts() {
+        CaseFile caseFile = caseFile();
+        Limb limb = caseFile.limbs().get(0);
+        Segment segment = limb.segments().get(0);
+        Considered considered = new Considered(
+                caseFile,
+                limb,
+                segment,
+                TUNICA.knowledge().technique(technique),
+                Derived.of(TUNICA.knowledge(), caseFile, segment));
+        return TUNICA.rules().judge(List.of(TUNICA.rules().facts(considered)));
+    }
+}

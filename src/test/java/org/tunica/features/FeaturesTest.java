@@ -1,0 +1,17 @@
+package org.tunica.features;
+
+import static io.cucumber.junit.platform.engine.Constants.GLUE_PROPERTY_NAME;
+import static io.cucumber.junit.platform.engine.Constants.PLUGIN_PROPERTY_NAME;
+
+import org.junit.platform.suite.api.ConfigurationParameter;
+import org.junit.platform.suite.api.IncludeEngines;
+import org.junit.platform.suite.api.SelectDirectories;
+import org.junit.platform.suite.api.Suite;
+
+/** Runs every scenario under features/. */
+@Suite
+@IncludeEngines("cucumber")
+@SelectDirectories("features")
+@ConfigurationParameter(key = GLUE_PROPERTY_NAME, value = "org.tunica.features")
+@ConfigurationParameter(key = PLUGIN_PROPERTY_NAME, value = "html:target/features.html")
+public class FeaturesTest {}
