@@ -23,15 +23,16 @@ Feature: What do the guidelines put first for a great or small saphenous trunk?
     When microwave is considered
     Then it stands as careful
 
-  Scenario: a trunk somewhat wider keeps that order
+  Scenario: in a trunk somewhat wider foam that leaves the outer wall alive falls behind adhesive
     Given a sound leg
     And the case says the lumen diameter: 6.4 mm
     When laser-1470-radial is considered
     Then it stands as preferred
     When foam-polidocanol is considered
     Then it stands as careful
-    And it comes before adhesive
     And it comes before focused-ultrasound
+    When adhesive is considered
+    Then it comes before foam-polidocanol
 
   Rule: PRE-001 laser or radiofrequency comes first for a great or small saphenous vein a catheter can pass
 
