@@ -23,7 +23,14 @@ final class RadialGrid {
     final double[] lnInner;
     final double[] lnOuter;
 
-    private RadialGrid(double[] faces, int filmCells, int wallEnd, int tumescentEnd) {
+    /**
+     * Shells between given faces.
+     *
+     * @param filmCells shells of film
+     * @param wallEnd first shell beyond the wall
+     * @param tumescentEnd first shell of fat
+     */
+    RadialGrid(double[] faces, int filmCells, int wallEnd, int tumescentEnd) {
         this.filmCells = filmCells;
         this.wallEnd = wallEnd;
         this.tumescentEnd = tumescentEnd;
@@ -60,18 +67,6 @@ final class RadialGrid {
         int tumescentEnd = faces.growing(borderMm * M_PER_MM, fine.growth());
         faces.growing(outerMm * M_PER_MM, fine.growth());
         return new RadialGrid(faces.taken(), fine.filmCells(), wallEnd, tumescentEnd);
-    }
-
-    /** Even shells of one material between two radii, for checks against closed forms. */
-    static RadialGrid even(double innerM, double outerM, int cells) {
-        Faces faces = new Faces(innerM);
-        faces.even(outerM - innerM, cells);
-        return new RadialGrid(faces.taken(), 0, cells, cells);
-    }
-
-    /** Thickness of the wall, m. */
-    double wallM() {
-        return faceM[wallEnd] - faceM[filmCells];
     }
 
     /** Faces laid from the inside outwards. */
