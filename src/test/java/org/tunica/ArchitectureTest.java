@@ -24,6 +24,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.casefile")
             .layer("knowledge")
             .definedBy("org.tunica.knowledge")
+            .layer("heat")
+            .definedBy("org.tunica.heat")
             .layer("physics")
             .definedBy("org.tunica.physics")
             .layer("rules")
@@ -38,16 +40,18 @@ class ArchitectureTest {
             .mayNotAccessAnyLayer()
             .whereLayer("knowledge")
             .mayOnlyAccessLayers("casefile")
+            .whereLayer("heat")
+            .mayNotAccessAnyLayer()
             .whereLayer("physics")
-            .mayOnlyAccessLayers("casefile", "knowledge")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat")
             .whereLayer("rules")
-            .mayOnlyAccessLayers("casefile", "knowledge", "physics")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics")
             .whereLayer("plan")
-            .mayOnlyAccessLayers("casefile", "knowledge", "physics", "rules")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
             .whereLayer("front door")
-            .mayOnlyAccessLayers("casefile", "knowledge", "physics", "rules", "plan")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan")
             .whereLayer("cli")
-            .mayOnlyAccessLayers("front door", "casefile", "knowledge", "physics", "rules", "plan");
+            .mayOnlyAccessLayers("front door", "casefile", "knowledge", "heat", "physics", "rules", "plan");
 
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
@@ -56,6 +60,7 @@ class ArchitectureTest {
                     "org.tunica",
                     "org.tunica.casefile",
                     "org.tunica.knowledge",
+                    "org.tunica.heat",
                     "org.tunica.physics",
                     "org.tunica.rules",
                     "org.tunica.plan",

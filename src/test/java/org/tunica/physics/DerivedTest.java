@@ -13,6 +13,7 @@ import org.tunica.knowledge.Knowledge;
 
 class DerivedTest {
     private static final Knowledge KNOWLEDGE = Knowledge.of(Bundle.shipped());
+    private static final Physics PHYSICS = new Physics(KNOWLEDGE);
     private static final String SEGMENT = "limbs.0.segments.0.";
 
     @Test
@@ -94,7 +95,6 @@ class DerivedTest {
 
     private static Derived derived(CaseTree tree) {
         CaseFile caseFile = CaseFile.read("case", tree.bytes(), KNOWLEDGE);
-        return Derived.of(
-                KNOWLEDGE, caseFile, caseFile.limbs().get(0).segments().get(0));
+        return PHYSICS.derive(caseFile, caseFile.limbs().get(0).segments().get(0));
     }
 }

@@ -86,7 +86,7 @@ class EngineAgainstHandTest {
         List<OptionFacts> facts = new ArrayList<>();
         for (Limb limb : caseFile.limbs()) {
             for (Segment segment : limb.segments()) {
-                Derived derived = Derived.of(TUNICA.knowledge(), caseFile, segment);
+                Derived derived = TUNICA.physics().derive(caseFile, segment);
                 TUNICA.knowledge()
                         .techniques()
                         .values()

@@ -1,7 +1,0 @@
-package org.tunica.physics;
-
-/** How the power of one cross-section spreads over its shells. */
-interface Deposition {
-    /** Puts a line power into the shells of the slice. */
-    void deposit(double lineWPerM, Bioheat slice);
-}
