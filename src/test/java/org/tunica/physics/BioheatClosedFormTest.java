@@ -64,7 +64,8 @@ class BioheatClosedFormTest {
 
     @Test
     void steadyCylinder_perfused() {
-        // T = 37 + q' K0(m r)/(2 pi k m a K1(m a)), w 0.005 1/s: form of Pennes, J Appl Physiol 1948;1:93 (from memory).
+        // T = 37 + q' K0(m r)/(2 pi k m a K1(m a)), w 0.005 1/s: form of Pennes, J Appl Physiol 1948;1:93 (from
+        // memory).
         assertEquals(99.05329521, perfusedC(0.9e-3), 1e-7);
         assertEquals(63.35080650, perfusedC(3e-3), 1e-7);
         assertEquals(41.00446111, perfusedC(10e-3), 1e-7);

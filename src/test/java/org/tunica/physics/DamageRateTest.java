@@ -20,8 +20,17 @@ class DamageRateTest {
         "3.1e98, 6.28e5, 226.7847412249, 63.317897, 59.901680, 57.554746, 56.554136, 53.995435, 1.06922012e+00, 7.91467582e+02, 4.02993349e+05"
     })
     void closedForms(
-            double a, double e, double lnA, double c01, double c1, double c5, double c10, double c60,
-            double at60, double at70, double at80) {
+            double a,
+            double e,
+            double lnA,
+            double c01,
+            double c1,
+            double c5,
+            double c10,
+            double c60,
+            double at60,
+            double at70,
+            double at80) {
         DamageRate rate = new DamageRate(a, e);
         assertEquals(lnA, rate.lnFrequency(), 1e-9);
         double[] seconds = {0.1, 1, 5, 10, 60};

@@ -35,7 +35,8 @@ class HeatConstantsTest {
             }
             return HeatKnowledge.value(id);
         };
-        String message = assertThrows(IllegalArgumentException.class, () -> HeatConstants.from(number)).getMessage();
+        String message = assertThrows(IllegalArgumentException.class, () -> HeatConstants.from(number))
+                .getMessage();
         assertTrue(message.contains("tissue.wall.water"), message);
     }
 
@@ -46,7 +47,8 @@ class HeatConstantsTest {
         Set<String> statuses = Set.of("published", "guideline", "consensus", "local", "unverified");
         for (String id : HeatKnowledge.ids()) {
             JsonNode entry = HeatKnowledge.entry(id);
-            entry.properties().forEach(field -> assertTrue(allowed.contains(field.getKey()), id + " " + field.getKey()));
+            entry.properties()
+                    .forEach(field -> assertTrue(allowed.contains(field.getKey()), id + " " + field.getKey()));
             for (String field : new String[] {"says", "unit", "source", "since", "change"}) {
                 assertTrue(entry.get(field).isString() || field.equals("since"), id + " " + field);
             }
@@ -67,7 +69,9 @@ class HeatConstantsTest {
             assertTrue(sources.containsKey(source) || COMMON_SOURCES.contains(source), id + " " + source);
             used.add(source);
             if (entry.has("note")) {
-                sources.keySet().stream().filter(entry.get("note").asString()::contains).forEach(used::add);
+                sources.keySet().stream()
+                        .filter(entry.get("note").asString()::contains)
+                        .forEach(used::add);
             }
         }
         sources.keySet().forEach(id -> assertTrue(used.contains(id), "nobody uses " + id));

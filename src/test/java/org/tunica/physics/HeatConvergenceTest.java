@@ -46,7 +46,8 @@ class HeatConvergenceTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"rf-bipolar-pullback, 6, 12, 1.95", "rf-bipolar-pullback, 18, 1, 2.08", "laser-1470-radial, 10, 6, 2.04"})
+    @CsvSource({"rf-bipolar-pullback, 6, 12, 1.95", "rf-bipolar-pullback, 18, 1, 2.08", "laser-1470-radial, 10, 6, 2.04"
+    })
     void space(String device, double powerW, double pullback, double expected) {
         HeatSetting setting = new HeatSetting.Pulled(device, powerW, pullback);
         double[] depth = {
@@ -72,7 +73,9 @@ class HeatConvergenceTest {
     }
 
     private static double killMm(HeatSetting setting, Fineness fine) {
-        return HeatModel.of(CONSTANTS, fine).run(setting, VeinSlice.of(0.65, 8, 27)).killDepthMm();
+        return HeatModel.of(CONSTANTS, fine)
+                .run(setting, VeinSlice.of(0.65, 8, 27))
+                .killDepthMm();
     }
 
     /** Order seen when each step halves the one before. */

@@ -57,13 +57,16 @@ class HeatInputTest {
                 model.run(new HeatSetting.Held("rf-segmental-7cm", 1), slice).flags());
         assertEquals(
                 Set.of(HeatFlag.NOT_CALIBRATED),
-                model.run(new HeatSetting.Pulled("laser-1940-radial", 6, 6), slice).flags());
+                model.run(new HeatSetting.Pulled("laser-1940-radial", 6, 6), slice)
+                        .flags());
         assertEquals(
                 Set.of(HeatFlag.OUTSIDE_CALIBRATION, HeatFlag.CHARRING),
                 model.run(new HeatSetting.Pulled(RF, 30, 4), slice).flags());
         assertEquals(
                 Set.of(HeatFlag.BLOOD_NOT_AS_USUAL, HeatFlag.FILM_NOT_AS_USUAL),
-                model.run(new HeatSetting.Pulled("laser-1470-radial", 8, 4), slice.withFilmMm(0.4).withBloodFraction(0.5))
+                model.run(
+                                new HeatSetting.Pulled("laser-1470-radial", 8, 4),
+                                slice.withFilmMm(0.4).withBloodFraction(0.5))
                         .flags());
         HeatSetting crawling = new HeatSetting.Pulled("laser-1470-radial", 4, 28);
         assertTrue(model.run(crawling, slice).flags().contains(HeatFlag.AXIAL_CONDUCTION));
@@ -79,7 +82,9 @@ class HeatInputTest {
                             ? new HeatSetting.Pulsed(device, 2)
                             : new HeatSetting.Pulled(device, 10, 8);
             HeatRun run = model.run(usual, slice.withNerveGapMm(3).withSkinGapMm(12));
-            assertTrue(run.energy().imbalance() < 1e-11, device + " " + run.energy().imbalance());
+            assertTrue(
+                    run.energy().imbalance() < 1e-11,
+                    device + " " + run.energy().imbalance());
             assertTrue(run.delayedDepthMm() >= run.killDepthMm(), device);
             assertTrue(run.nerve().orElseThrow().peakC() > 27, device);
         }
@@ -97,8 +102,14 @@ class HeatInputTest {
     @Test
     void noTumescence_warmsMoreThanTumescence() {
         // Closing facts of the bench on tumescence: common practice, no source.
-        double with = model.run(setting, slice.withNerveGapMm(2)).nerve().orElseThrow().peakC();
-        double without = model.run(setting, VeinSlice.of(0.65, 0, 37).withNerveGapMm(2)).nerve().orElseThrow().peakC();
+        double with = model.run(setting, slice.withNerveGapMm(2))
+                .nerve()
+                .orElseThrow()
+                .peakC();
+        double without = model.run(setting, VeinSlice.of(0.65, 0, 37).withNerveGapMm(2))
+                .nerve()
+                .orElseThrow()
+                .peakC();
         assertTrue(without > with + 10, with + " " + without);
     }
 

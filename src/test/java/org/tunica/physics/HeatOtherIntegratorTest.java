@@ -122,7 +122,8 @@ class HeatOtherIntegratorTest {
             for (int i = 0; i < n; i++) {
                 double out = flux(i, y);
                 double x = centre(i) - face[0];
-                double density = (1 - edgeShare) * Math.exp(-x / depth) / depth + edgeShare * Math.exp(-x / edge) / edge;
+                double density =
+                        (1 - edgeShare) * Math.exp(-x / depth) / depth + edgeShare * Math.exp(-x / edge) / edge;
                 double width = face[i + 1] - face[i];
                 double gained = in - out + line * density * width;
                 double f = y[n + i];

@@ -11,7 +11,9 @@ import net.jqwik.api.constraints.IntRange;
 /** What nature does not allow to be otherwise. Below charring, where steps do not decide the answer. */
 class HeatPropertyTest {
     private static final HeatModel MODEL = HeatModel.of(HeatKnowledge.constants());
-    private static final String[] DEVICES = {"rf-bipolar-pullback", "laser-1470-radial", "microwave", "laser-980-forward"};
+    private static final String[] DEVICES = {
+        "rf-bipolar-pullback", "laser-1470-radial", "microwave", "laser-980-forward"
+    };
     /** Rounding of steps and of shells, mm. */
     private static final double NOISE_MM = 0.004;
 
@@ -53,8 +55,11 @@ class HeatPropertyTest {
         HeatSetting setting = new HeatSetting.Pulled(DEVICES[device], powerW, pullback);
         // Started at body temperature: in a cold tumescent layer the fat beyond it is warmer to begin with.
         VeinSlice slice = VeinSlice.of(0.65, 8, 37);
-        WarmedPoint near = MODEL.run(setting, slice.withNerveGapMm(gapMm)).nerve().orElseThrow();
-        WarmedPoint far = MODEL.run(setting, slice.withNerveGapMm(gapMm + furtherMm)).nerve().orElseThrow();
+        WarmedPoint near =
+                MODEL.run(setting, slice.withNerveGapMm(gapMm)).nerve().orElseThrow();
+        WarmedPoint far = MODEL.run(setting, slice.withNerveGapMm(gapMm + furtherMm))
+                .nerve()
+                .orElseThrow();
         assertTrue(near.peakC() >= far.peakC() - 1e-9);
         assertTrue(near.cem43Min() >= far.cem43Min() - 1e-9);
     }

@@ -29,12 +29,14 @@ class HeatReferenceTest {
     void depths(String device, double powerW, double pullback, double nec, double del, double dry, double at2mm) {
         HeatSetting setting = new HeatSetting.Pulled(device, powerW, pullback);
         VeinSlice slice = VeinSlice.of(0.65, 8, 27).withNerveGapMm(2);
-        HeatRun run = HeatModel.of(CONSTANTS, Fineness.CALIBRATED.withSteamReruns(0)).run(setting, slice);
+        HeatRun run =
+                HeatModel.of(CONSTANTS, Fineness.CALIBRATED.withSteamReruns(0)).run(setting, slice);
         assertEquals(nec, run.killDepthMm(), 0.01);
         assertEquals(del, run.delayedDepthMm(), 0.01);
         assertEquals(dry, run.dryDepthMm(), 0.002);
         assertEquals(at2mm, run.nerve().orElseThrow().peakC(), 0.15);
-        HeatRun fine = HeatModel.of(CONSTANTS, new Fineness(0.125, 4, 52, 1.06, 0)).run(setting, slice);
+        HeatRun fine =
+                HeatModel.of(CONSTANTS, new Fineness(0.125, 4, 52, 1.06, 0)).run(setting, slice);
         assertEquals(nec, fine.killDepthMm(), 0.003);
         assertEquals(del, fine.delayedDepthMm(), del > 0.65 ? 0.006 : 0.003);
         assertEquals(dry, fine.dryDepthMm(), 0.002);
@@ -58,11 +60,16 @@ class HeatReferenceTest {
                 .mapToDouble(name -> Double.parseDouble(name.substring(3, name.length() - 1)))
                 .toArray();
         SliceTrace ours = new SliceTrace(
-                CONSTANTS, new HeatSetting.Pulled(device, powerW, pullback), 0.65,
-                new Fineness(0.25, 4, 52, 1.06, 0), times);
+                CONSTANTS,
+                new HeatSetting.Pulled(device, powerW, pullback),
+                0.65,
+                new Fineness(0.25, 4, 52, 1.06, 0),
+                times);
         List<String> faults = new ArrayList<>();
         for (String line : lines.subList(3, lines.size())) {
-            double[] row = Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray();
+            double[] row = Arrays.stream(line.split(","))
+                    .mapToDouble(Double::parseDouble)
+                    .toArray();
             compare(row, times, ours, faults);
         }
         assertTrue(faults.isEmpty(), String.join("\n", faults));

@@ -14,10 +14,13 @@ final class SliceTrace {
         TissueConstants tissue = constants.tissue();
         grid = RadialGrid.of(device.radiusMm(), device.filmMm(), wallMm, 8, tissue.outerRadiusMm(), fine);
         RateTables rates = new RateTables(tissue);
-        tally = new DeathTally(rates.necrosis(), rates.delayed(), tissue.damageFloorC(), constants.laser().charC());
+        tally = new DeathTally(
+                rates.necrosis(),
+                rates.delayed(),
+                tissue.damageFloorC(),
+                constants.laser().charC());
         atC = new double[timesS.length][];
-        HeatSupply supply =
-                device.supply(setting, grid, new HeatDevice.SliceOptics(OptionalDouble.empty(), 1, 0));
+        HeatSupply supply = device.supply(setting, grid, new HeatDevice.SliceOptics(OptionalDouble.empty(), 1, 0));
         run(supply, new Medium(grid, tissue, 27), fine, timesS);
     }
 

@@ -19,12 +19,29 @@ final class TestTissue {
         return of(new TissueConstants.Layer(conductivity, heatCapacity, water), 100, bodyC, 0);
     }
 
-    private static TissueConstants of(TissueConstants.Layer layer, double boilingC, double bodyC, double perfusionPerS) {
+    private static TissueConstants of(
+            TissueConstants.Layer layer, double boilingC, double bodyC, double perfusionPerS) {
         DamageRate none = new DamageRate(1, 1e6);
         return new TissueConstants(
-                layer, layer, layer, layer, new TissueConstants.Dry(0.18, 1.0e6, NEVER),
-                perfusionPerS, 3.8e6, 2.257e6, boilingC, bodyC, bodyC, 8, 30, none, none, 42,
-                new ThermalDose(43, 0.5, 0.25, 39), 0.1, 0.6);
+                layer,
+                layer,
+                layer,
+                layer,
+                new TissueConstants.Dry(0.18, 1.0e6, NEVER),
+                perfusionPerS,
+                3.8e6,
+                2.257e6,
+                boilingC,
+                bodyC,
+                bodyC,
+                8,
+                30,
+                none,
+                none,
+                42,
+                new ThermalDose(43, 0.5, 0.25, 39),
+                0.1,
+                0.6);
     }
 
     /** Even shells of wall. */
