@@ -1,5 +1,6 @@
 package org.tunica.heat;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** Segmental radiofrequency element of 7 or 3 cm held in place; ids {@code heat.segmental.*}. Not tuned. */
@@ -37,6 +38,11 @@ record ContactElement(
     @Override
     public boolean tried(HeatSetting setting) {
         return false;
+    }
+
+    @Override
+    public List<List<HeatSetting>> ladders(String id, HeatLimits limits) {
+        return HeatSetting.Held.ladders(id, limits);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.tunica.heat;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** A heat device, described by its physics. Lengths in mm. */
@@ -47,6 +48,11 @@ sealed interface HeatDevice permits BipolarCatheter, LaserFibre, MicrowaveAntenn
      * @param steamReruns 0 to leave the steam of a laser out
      */
     record SliceOptics(OptionalDouble bloodFraction, double powerFactor, int steamReruns) {}
+
+    /** Every setting offered, see {@link HeatSetting.Pulled}; most devices are drawn back. */
+    default List<List<HeatSetting>> ladders(String id, HeatLimits limits) {
+        return HeatSetting.Pulled.ladders(id, limits);
+    }
 
     /** Narrows a setting to the kind a device takes. */
     static <T extends HeatSetting> T as(Class<T> kind, HeatSetting setting) {

@@ -1,5 +1,6 @@
 package org.tunica.heat;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** Steam given in pulses; ids {@code heat.steam.*}. Pulse timing is a guess, nothing tuned. */
@@ -38,6 +39,11 @@ record SteamCatheter(
     @Override
     public boolean tried(HeatSetting setting) {
         return false;
+    }
+
+    @Override
+    public List<List<HeatSetting>> ladders(String id, HeatLimits limits) {
+        return HeatSetting.Pulsed.ladders(id, limits);
     }
 
     @Override

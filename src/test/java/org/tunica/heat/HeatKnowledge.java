@@ -60,6 +60,10 @@ final class HeatKnowledge {
         return HeatConstants.from(HeatKnowledge::value);
     }
 
+    static HeatNumbers numbers() {
+        return new HeatNumbers(HeatKnowledge::value, HeatKnowledge::low, HeatKnowledge::high);
+    }
+
     /** The constants with some of them replaced. */
     static HeatConstants constants(Map<String, Double> replaced) {
         ToDoubleFunction<String> number = id -> replaced.getOrDefault(id, value(id));
