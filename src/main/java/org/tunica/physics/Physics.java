@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Segment;
 import org.tunica.heat.HeatConstants;
+import org.tunica.heat.HeatLimits;
 import org.tunica.heat.HeatModel;
 import org.tunica.knowledge.Knowledge;
 
@@ -21,6 +22,7 @@ public final class Physics {
     public Physics(Knowledge knowledge) {
         this.knowledge = knowledge;
         this.heat = HeatModel.of(HeatConstants.from(this::constant));
+        HeatLimits.from(this::constant);
         quantitiesUsed.addAll(DoseLimits.IDS);
     }
 

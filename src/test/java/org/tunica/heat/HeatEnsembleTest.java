@@ -1,4 +1,4 @@
-package org.tunica.physics;
+package org.tunica.heat;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;

@@ -1,4 +1,4 @@
-package org.tunica.physics;
+package org.tunica.heat;
 
 import java.util.Arrays;
 

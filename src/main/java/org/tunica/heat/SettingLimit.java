@@ -1,4 +1,4 @@
-package org.tunica.physics;
+package org.tunica.heat;
 
 /** What keeps a heat setting from being stronger. */
 public enum SettingLimit {

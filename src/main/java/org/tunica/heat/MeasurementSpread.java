@@ -1,4 +1,4 @@
-package org.tunica.physics;
+package org.tunica.heat;
 
 /**
  * How far the measurements of a slice may be off, as standard deviations; 0 takes a measurement as exact.

@@ -1,4 +1,4 @@
-package org.tunica.physics;
+package org.tunica.heat;
 
 /**
  * A setting to consider; the physician, the device's instructions and the local protocol decide.
