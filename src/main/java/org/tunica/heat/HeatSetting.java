@@ -45,7 +45,8 @@ public sealed interface HeatSetting {
             for (int i = 0; i < limits.pullbackSPerCm().count(); i++) {
                 Pulled setting =
                         new Pulled(deviceId, powerW, limits.pullbackSPerCm().at(i));
-                if (setting.energyJPerCm() >= limits.leastEnergyJPerCm()) {
+                if (setting.energyJPerCm() >= limits.leastEnergyJPerCm()
+                        && setting.energyJPerCm() <= limits.mostEnergyJPerCm()) {
                     ladder.add(setting);
                 }
             }

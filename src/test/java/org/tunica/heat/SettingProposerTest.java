@@ -51,21 +51,29 @@ class SettingProposerTest {
     }
 
     @Test
-    void thickWall_bestCompromiseAndWhy() {
+    void thickWall_diesLaterWhereItCannotDieAtOnce() {
         ProposedSetting found = PROPOSER.propose("laser-1470-radial", SLICE, MeasurementSpread.NONE);
-        assertFalse(found.killsAsWished());
+        assertEquals(Death.AT_ONCE_OR_LATER, found.death());
         assertTrue(found.staysWithinLimits());
         assertTrue(found.spread().charProbability() <= LIMITS.mostCharProbability());
-        assertTrue(List.of(SettingLimit.CHAR, SettingLimit.LONGEST_TIME).contains(found.limit()));
-        assertTrue(found.run().wallFractionDelayed() >= 1);
+        assertTrue(found.spread().delayedProbability() >= LIMITS.wishedKillProbability());
+        assertTrue(found.spread().killProbability() < LIMITS.wishedKillProbability());
+    }
+
+    @Test
+    void veryThickWall_bestCompromiseAndWhy() {
+        ProposedSetting found = PROPOSER.propose("laser-1940-radial", VeinSlice.of(1.4, 8, 27), MeasurementSpread.NONE);
+        assertEquals(Death.NOT_THROUGH, found.death());
+        assertEquals(SettingLimit.LONGEST_TIME, found.limit());
     }
 
     @Test
     void nerveBesideTheVeinWithoutTumescence_stopsTheSearch() {
-        VeinSlice bare = VeinSlice.of(0.65, 0, 37).withNerveGapMm(1);
+        VeinSlice bare = VeinSlice.of(0.65, 0, 37).withNerveGapMm(2);
         ProposedSetting found = PROPOSER.propose("rf-bipolar-pullback", bare, MeasurementSpread.NONE);
         assertFalse(found.killsAsWished() && found.staysWithinLimits());
         assertEquals(SettingLimit.NERVE, found.limit());
+        assertTrue(LIMITS.nerve().accepts(found.run().nerve().orElseThrow()));
     }
 
     @Test
@@ -91,6 +99,7 @@ class SettingProposerTest {
                 assertTrue(pulled.powerW() <= LIMITS.powerW().max());
                 assertTrue(pulled.pullbackSPerCm() <= LIMITS.pullbackSPerCm().max());
                 assertTrue(pulled.energyJPerCm() >= LIMITS.leastEnergyJPerCm());
+                assertTrue(pulled.energyJPerCm() <= LIMITS.mostEnergyJPerCm());
             }
         }
     }
