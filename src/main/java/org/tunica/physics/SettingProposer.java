@@ -72,17 +72,36 @@ public final class SettingProposer {
             return compromise();
         }
 
-        /** Shortest time on a ladder that kills as wished; empty when none does or the wall chars long before. */
+        /** Shortest time on a ladder that kills as wished, or the first that breaks a limit before; else empty. */
         private Optional<HeatSpread> firstThatKills(List<HeatSetting> ladder) {
             int start = firstIndex(ladder, setting -> model.run(setting, slice).killDepthPerWall() >= 1);
             for (int i = start; i < ladder.size(); i++) {
                 HeatSpread spread = ensemble.run(ladder.get(i), slice, measured);
-                if (spread.killProbability() >= limits.wishedKillProbability()
-                        || broken(spread).isPresent()) {
+                if (kills(spread)) {
+                    return Optional.of(shortest(ladder, i, spread));
+                }
+                if (broken(spread).isPresent()) {
                     return Optional.of(spread);
                 }
             }
             return Optional.empty();
+        }
+
+        /** The draws may be content with less than the model alone asked for. */
+        private HeatSpread shortest(List<HeatSetting> ladder, int index, HeatSpread found) {
+            HeatSpread shortest = found;
+            for (int i = index - 1; i >= 0; i--) {
+                HeatSpread shorter = ensemble.run(ladder.get(i), slice, measured);
+                if (!kills(shorter)) {
+                    break;
+                }
+                shortest = shorter;
+            }
+            return shortest;
+        }
+
+        private boolean kills(HeatSpread spread) {
+            return spread.killProbability() >= limits.wishedKillProbability();
         }
 
         /** The setting within the limits that kills most; a few draws choose where all of them look. */
@@ -144,7 +163,7 @@ public final class SettingProposer {
                     spread.setting(),
                     model.run(spread.setting(), slice),
                     spread,
-                    spread.killProbability() >= limits.wishedKillProbability(),
+                    kills(spread),
                     broken(spread).isEmpty(),
                     limit);
         }

@@ -116,6 +116,21 @@ class SettingProposerTest {
     }
 
     @Test
+    void lesserWish_lessEnergy() {
+        HeatLimits lesser =
+                HeatLimits.from(id -> id.equals("heat.setting.kill-probability") ? 0.3 : HeatKnowledge.value(id));
+        VeinSlice thin = VeinSlice.of(0.45, 8, 27);
+        HeatSetting.Pulled wished =
+                (HeatSetting.Pulled) PROPOSER.propose("rf-bipolar-pullback", thin, MeasurementSpread.NONE)
+                        .setting();
+        HeatSetting.Pulled less = (HeatSetting.Pulled) SettingProposer.of(MODEL, ENSEMBLE, lesser)
+                .propose("rf-bipolar-pullback", thin, MeasurementSpread.NONE)
+                .setting();
+        assertEquals(wished.powerW(), less.powerW());
+        assertTrue(less.pullbackSPerCm() < wished.pullbackSPerCm());
+    }
+
+    @Test
     void refuses_unknownDevice() {
         assertThrows(IllegalArgumentException.class, () -> PROPOSER.propose("adhesive", SLICE, MeasurementSpread.NONE));
     }
