@@ -9,7 +9,11 @@ public sealed interface HeatSetting {
     /** Id of the device, see {@link HeatModel#devices()}. */
     String deviceId();
 
-    /** The same setting after all its numbers were held against the range the model answers for. */
+    /**
+     * Holds every number against the range the model answers for.
+     *
+     * @throws IllegalArgumentException with the name and value of the first outside it
+     */
     void checkAgainst(Validity validity);
 
     /**

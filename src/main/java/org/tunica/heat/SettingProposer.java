@@ -26,6 +26,9 @@ public final class SettingProposer {
     /** Share of the wished probability below which a few draws are enough to turn away; a margin of the search. */
     private static final double HOPELESS = 0.7;
 
+    /** Depth in walls, with the constants as they stand, below which no draw is worth taking; a margin of the search. */
+    private static final double FAR_FROM_THROUGH = 0.8;
+
     /** A compromise should not stop at the very edge of the wall; no clinical number, a margin of the search. */
     private static final double WELL_THROUGH = 1.1;
 
@@ -94,14 +97,13 @@ public final class SettingProposer {
 
         /** Shortest time that gives the death asked for with the wished probability within every limit. */
         private Rung firstLikely(List<HeatSetting> ladder, Death death) {
-            int first = firstIndex(ladder, setting -> death.depthPerWall(run(setting)) >= 1);
             int over = firstIndex(ladder, setting -> broken(run(setting)).isPresent());
             SettingLimit limit =
                     over < ladder.size() ? broken(run(ladder.get(over))).orElseThrow() : SettingLimit.LONGEST_TIME;
-            if (first >= over || hopeless(ladder.get(over - 1), death)) {
+            if (over == 0 || hopeless(ladder.get(over - 1), death)) {
                 return Rung.none(limit);
             }
-            List<HeatSetting> open = ladder.subList(first, over);
+            List<HeatSetting> open = ladder.subList(0, over);
             int start = firstIndex(open, setting -> likely(few.run(setting, slice, measured), death));
             for (HeatSetting setting : open.subList(Math.max(0, start - 1), open.size())) {
                 HeatSpread spread = ensemble.run(setting, slice, measured);
@@ -116,7 +118,8 @@ public final class SettingProposer {
         }
 
         private boolean hopeless(HeatSetting longest, Death death) {
-            return death.probability(few.run(longest, slice, measured)) < HOPELESS * limits.wishedKillProbability();
+            return death.depthPerWall(run(longest)) < FAR_FROM_THROUGH
+                    || death.probability(few.run(longest, slice, measured)) < HOPELESS * limits.wishedKillProbability();
         }
 
         private boolean likely(HeatSpread spread, Death death) {
