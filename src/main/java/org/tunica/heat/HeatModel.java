@@ -55,6 +55,16 @@ public final class HeatModel {
         return VeinSlice.of(wallMm, tissue.usualTumescentMm(), tissue.usualTumescentC());
     }
 
+    /** Radius of the device alone, mm. */
+    public double deviceRadiusMm(String deviceId) {
+        return constants.device(deviceId).radiusMm();
+    }
+
+    /** Whether the device fires light, which blood and a thick film take up. */
+    public boolean isLaser(String deviceId) {
+        return constants.device(deviceId) instanceof LaserFibre;
+    }
+
     /** Radius the wall wraps on, mm: the device and its usual film. */
     public double wrapRadiusMm(String deviceId) {
         HeatDevice device = constants.device(deviceId);

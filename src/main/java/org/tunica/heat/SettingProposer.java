@@ -147,7 +147,7 @@ public final class SettingProposer {
             int through =
                     firstIndex(ladder, setting -> Death.AT_ONCE_OR_LATER.depthPerWall(run(setting)) >= WELL_THROUGH);
             if (through < over) {
-                return new Place(run(ladder.get(through)), true, true, SettingLimit.CHAR);
+                return new Place(run(ladder.get(through)), true, true, SettingLimit.LONGEST_TIME);
             }
             SettingLimit limit =
                     over < ladder.size() ? harms(run(ladder.get(over))).orElseThrow() : SettingLimit.LONGEST_TIME;
