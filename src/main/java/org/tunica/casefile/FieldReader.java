@@ -289,6 +289,9 @@ public final class FieldReader {
         if (value.isArray()) {
             return "a list";
         }
+        if (value.isString() && value.stringValue().isBlank()) {
+            return "empty";
+        }
         return shorten(value.toString());
     }
 
