@@ -261,6 +261,13 @@ class CaseReaderTest {
                 .forEach(fault -> assertTrue(fault.codePoints().noneMatch(CaseReaderTest::notPrinting), fault));
     }
 
+    @Test
+    void message_countsAndListsTheFaults() {
+        FaultyInput faulty = assertThrows(
+                FaultyInput.class, () -> read(sound().set("caseRef", null).set("format", null)));
+        assertEquals("case: 2 faults\n  $.format: must be given\n  $.caseRef: must be given", faulty.getMessage());
+    }
+
     private static boolean notPrinting(int codePoint) {
         return Character.isISOControl(codePoint) || Character.getType(codePoint) == Character.FORMAT;
     }
@@ -298,12 +305,5 @@ class CaseReaderTest {
         } catch (FaultyInput e) {
             return e.faults().stream().map(Fault::toString).toList();
         }
-    }
-
-    @Test
-    void message_countsAndListsTheFaults() {
-        FaultyInput faulty = assertThrows(
-                FaultyInput.class, () -> read(sound().set("caseRef", null).set("format", null)));
-        assertEquals("case: 2 faults\n  $.format: must be given\n  $.caseRef: must be given", faulty.getMessage());
     }
 }

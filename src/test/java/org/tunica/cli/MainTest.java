@@ -4,13 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -106,6 +109,19 @@ class MainTest {
     }
 
     @Test
+    void advise_standardInput() {
+        InputStream before = System.in;
+        try {
+            System.setIn(new ByteArrayInputStream(CaseTree.soundLeg().bytes()));
+            Run run = Run.of("advise", "-");
+            assertEquals(0, run.code(), run.err());
+            assertTrue(run.out().startsWith("Case sound-leg."), run.out());
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    @Test
     void advise_notJson() throws IOException {
         Path file = Files.writeString(folder.resolve("text.json"), "hello");
         refuses(Run.of("advise", file.toString()), "is not readable JSON at line 1, column");
@@ -126,7 +142,7 @@ class MainTest {
         refuses(Run.of("advise", "--width", "59", TRUNK), "must be 60 to 160 columns, is 59");
         refuses(Run.of("advise", "--width", "161", TRUNK), "must be 60 to 160 columns, is 161");
         refuses(Run.of("advize", TRUNK), "Did you mean");
-        refuses(Run.of("schema", "cse"), "'cse'");
+        refuses(Run.of("schema", "cse"), "must be case or advice, is \"cse\"");
         refuses(Run.of("schema"), "Missing required parameter: 'CONTRACT'");
     }
 
@@ -226,7 +242,7 @@ class MainTest {
     }
 
     private static int count(String text, String part) {
-        return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
+        return text.split(Pattern.quote(part), -1).length - 1;
     }
 
     private Path file(String name, CaseTree tree) throws IOException {
