@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.tunica.casefile.CaseFile;
@@ -121,9 +122,12 @@ final class KnowledgeChecks {
     }
 
     private static boolean giveAPullback(SettingRange energy, SettingRange power) {
-        return energy.low().isPresent() && power.high().isPresent()
-                || energy.typical().isPresent() && power.typical().isPresent()
-                || energy.high().isPresent() && power.low().isPresent();
+        return givenOr(energy.low(), energy.typical()) && givenOr(power.high(), power.typical())
+                || givenOr(energy.high(), energy.typical()) && givenOr(power.low(), power.typical());
+    }
+
+    private static boolean givenOr(OptionalDouble end, OptionalDouble typical) {
+        return end.isPresent() || typical.isPresent();
     }
 
     private void change(ChangeRecord change) {

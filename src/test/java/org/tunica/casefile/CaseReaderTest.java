@@ -204,8 +204,9 @@ class CaseReaderTest {
 
     @Test
     void misspeltSide_isNoSecondLeftLeg() {
-        CaseTree tree = sound();
-        tree.set("limbs", List.of(limb("left", "X1"), limb("rigth", "X2")));
+        CaseTree first = sound().set("limbs", List.of(limb("rigth", "X1"), limb("left", "X2")));
+        assertEquals(1, faults(first.bytes()).size());
+        CaseTree tree = sound().set("limbs", List.of(limb("left", "X1"), limb("rigth", "X2")));
         assertEquals(
                 List.of("$.limbs[1].side: \"rigth\" is not a known word; did you mean \"right\"?;"
                         + " known words: left, right"),

@@ -199,6 +199,7 @@ class MainTest {
                         settings(option).containsAll(Set.of("powerW", "pullbackSecondsPerCm")),
                         option.technique() + " " + settings(option));
                 option.settings().ranges().forEach(MainTest::holdsANumber);
+                pullbackIsEnergyOverPower(option);
             }
         }
     }
@@ -211,6 +212,30 @@ class MainTest {
         text.lines()
                 .filter(line -> line.contains(" J/cm"))
                 .forEach(line -> assertTrue(line.matches(" +[^;]* W\\*?; [^;]* s/cm\\*?; [^;]* J/cm\\*?;.*"), line));
+    }
+
+    /** J/cm over W is s/cm, at both ends: least energy at most power is the quickest pullback. */
+    private static void pullbackIsEnergyOverPower(OptionAdvice option) {
+        SettingAdvice energy = setting(option, "leedJPerCm");
+        SettingAdvice power = setting(option, "powerW");
+        SettingAdvice pullback = setting(option, "pullbackSecondsPerCm");
+        assertEquals(least(energy) / most(power), least(pullback), 0.01, option.technique());
+        assertEquals(most(energy) / least(power), most(pullback), 0.01, option.technique());
+    }
+
+    private static SettingAdvice setting(OptionAdvice option, String id) {
+        return option.settings().ranges().stream()
+                .filter(setting -> setting.setting().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double least(SettingAdvice setting) {
+        return setting.value().orElseGet(() -> setting.low().orElseThrow());
+    }
+
+    private static double most(SettingAdvice setting) {
+        return setting.value().orElseGet(() -> setting.high().orElseThrow());
     }
 
     private static void holdsANumber(SettingAdvice setting) {

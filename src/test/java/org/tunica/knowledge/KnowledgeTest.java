@@ -76,19 +76,26 @@ class KnowledgeTest {
                     techniques/laser-1470-radial.yaml | drugs: []     | drugs: [polidocanole] | drugs: there is no sclerosant "polidocanole"; did you mean "polidocanol"?
                     techniques/laser-1470-radial.yaml | powerW:       | pulseSeconds:  | settings.leedJPerCm: a linear energy needs its power beside it
                     techniques/laser-1470-radial.yaml | powerW:       | pwoerW:        | settings.pwoerW: there is no setting "pwoerW"; did you mean "powerW"?
-                    techniques/laser-1470-radial.yaml | low: 6        | typical: 6     | settings.leedJPerCm: no pullback follows
                     techniques/laser-1470-radial.yaml | source: S-0903 | source: S-9903 | quantities.wrapRadiusMm.source: there is no source "S-9903"
                     glossary.yaml          | kind: word         | kind: wrod            | fields.option.family.kind: "wrod" is not a known word; did you mean "word"?
                     glossary.yaml          | unit: mm           | value: mm             | unit: a number needs its unit
                     """)
     void onePlantedFault_isNamedWithFileAndKey(String file, String old, String changed, String says) {
         String path = "knowledge/" + file;
-        Planted planted = new Planted().change(path, old, changed);
-        if (says.contains("no pullback")) {
-            planted.change(path, "high: 12", "# no high");
-        }
-        List<String> faults = planted.faults();
+        List<String> faults = new Planted().change(path, old, changed).faults();
         assertTrue(faults.stream().anyMatch(fault -> fault.startsWith(path) && fault.contains(says)), faults::toString);
+    }
+
+    @Test
+    void linearEnergy_thatLeavesThePullbackOpen() {
+        List<String> faults = new Planted()
+                .change(LASER, "high: 12", "# no high")
+                .change(LASER, "high: 80", "# no high")
+                .faults();
+        assertEquals(
+                List.of(LASER + ": settings.leedJPerCm: no pullback follows:"
+                        + " give both it and powerW a typical value, or low and high"),
+                faults);
     }
 
     @Test
