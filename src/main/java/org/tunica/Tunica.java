@@ -1,15 +1,12 @@
 package org.tunica;
 
-import java.util.Collection;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
-import org.tunica.physics.Derived;
-import org.tunica.physics.DoseLimits;
+import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
 import org.tunica.plan.Planner;
 import org.tunica.plan.ScoreWeights;
@@ -23,15 +20,17 @@ public final class Tunica {
     private static final String DRAFT_VERSION = "0.1.0";
 
     private final Knowledge knowledge;
+    private final Physics physics;
     private final RuleBook rules;
     private final Planner planner;
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
         this.knowledge = Knowledge.of(bundle);
+        this.physics = new Physics(knowledge);
         this.rules = RuleBook.of(bundle, knowledge);
         everyNumberIsUsed();
-        this.planner = new Planner(knowledge, rules);
+        this.planner = new Planner(knowledge, physics, rules);
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -84,6 +83,11 @@ public final class Tunica {
         return knowledge;
     }
 
+    /** The computed models in use. */
+    public Physics physics() {
+        return physics;
+    }
+
     /** The rules in use. */
     public RuleBook rules() {
         return rules;
@@ -92,8 +96,8 @@ public final class Tunica {
     /** A limit that nothing reads would be a number somebody believes to be in force. */
     private void everyNumberIsUsed() {
         Set<String> used = new HashSet<>(rules.limitsUsed());
-        List.<Collection<String>>of(DoseLimits.IDS, ScoreWeights.IDS, Derived.IDS)
-                .forEach(used::addAll);
+        used.addAll(physics.quantitiesUsed());
+        used.addAll(ScoreWeights.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
+import org.tunica.heat.HeatModel;
 import org.tunica.knowledge.SettingRange;
 import org.tunica.knowledge.Technique;
 
@@ -14,11 +15,13 @@ import org.tunica.knowledge.Technique;
 final class OptionCalculator {
     private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
+    private final HeatModel heat;
     private final CaseFile caseFile;
     private final Segment segment;
     private final SegmentNumbers numbers;
 
-    OptionCalculator(CaseFile caseFile, Segment segment, SegmentNumbers numbers) {
+    OptionCalculator(HeatModel heat, CaseFile caseFile, Segment segment, SegmentNumbers numbers) {
+        this.heat = heat;
         this.caseFile = caseFile;
         this.segment = segment;
         this.numbers = numbers;
@@ -35,7 +38,7 @@ final class OptionCalculator {
     }
 
     private OptionNumbers heat(Technique technique) {
-        double radiusMm = technique.quantity("wrapRadiusMm").value();
+        double radiusMm = heat.wrapRadiusMm(technique.id());
         OptionalDouble wall = numbers.wall()
                 .map(geometry -> OptionalDouble.of(geometry.wallOnRadiusMm(radiusMm)))
                 .orElse(UNKNOWN);

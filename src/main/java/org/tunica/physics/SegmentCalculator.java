@@ -26,9 +26,7 @@ final class SegmentCalculator {
                 wall,
                 relaxedLumen,
                 relaxedLumen.isPresent() && posture(segment) == Posture.LYING,
-                wall.isPresent()
-                        ? Maybe.map(relaxedLumen, lumen -> wall.get().wallAtLumenMm(lumen))
-                        : OptionalDouble.empty(),
+                relaxedWallMm(segment, wall, relaxedLumen),
                 wall.isPresent()
                         ? OptionalDouble.of(wall.get().collapsedOuterDiameterMm() / 2)
                         : OptionalDouble.empty(),
@@ -45,6 +43,17 @@ final class SegmentCalculator {
         return lumen.isPresent() && thickness.isPresent()
                 ? Optional.of(WallGeometry.ofLumen(lumen.getAsDouble(), thickness.getAsDouble()))
                 : Optional.empty();
+    }
+
+    /** A wall measured relaxed is taken as measured: converting it there and back would round it off its limit. */
+    private static OptionalDouble relaxedWallMm(
+            Segment segment, Optional<WallGeometry> wall, OptionalDouble relaxedLumen) {
+        if (wall.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return relaxedLumen.equals(segment.lumenDiameterMm())
+                ? segment.wallThicknessMm()
+                : Maybe.map(relaxedLumen, lumen -> wall.get().wallAtLumenMm(lumen));
     }
 
     private OptionalDouble relaxedLumenMm(Segment segment) {

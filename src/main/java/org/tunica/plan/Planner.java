@@ -11,6 +11,7 @@ import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.physics.Derived;
+import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentNumbers;
 import org.tunica.rules.Considered;
 import org.tunica.rules.OptionFacts;
@@ -21,12 +22,14 @@ import org.tunica.rules.Verdict;
 /** From a case to its advice: derived numbers, verdicts, standings, ranking. */
 public final class Planner {
     private final Knowledge knowledge;
+    private final Physics physics;
     private final RuleBook rules;
     private final OptionWriter writer;
 
-    /** A planner over the knowledge and rules of one release. */
-    public Planner(Knowledge knowledge, RuleBook rules) {
+    /** A planner over the knowledge, models and rules of one release. */
+    public Planner(Knowledge knowledge, Physics physics, RuleBook rules) {
         this.knowledge = knowledge;
+        this.physics = physics;
         this.rules = rules;
         this.writer = new OptionWriter(knowledge);
     }
@@ -43,7 +46,7 @@ public final class Planner {
     }
 
     private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment) {
-        Derived derived = Derived.of(knowledge, caseFile, segment);
+        Derived derived = physics.derive(caseFile, segment);
         List<Considered> options = knowledge.techniques().values().stream()
                 .map(technique -> new Considered(caseFile, limb, segment, technique, derived))
                 .toList();

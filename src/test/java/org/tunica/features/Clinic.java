@@ -6,7 +6,6 @@ import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
-import org.tunica.physics.Derived;
 import org.tunica.plan.Advice;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.rules.Considered;
@@ -61,7 +60,7 @@ public final class Clinic {
                 limb,
                 segment,
                 TUNICA.knowledge().technique(technique),
-                Derived.of(TUNICA.knowledge(), caseFile, segment));
+                TUNICA.physics().derive(caseFile, segment));
         return TUNICA.rules().judge(List.of(TUNICA.rules().facts(considered)));
     }
 }

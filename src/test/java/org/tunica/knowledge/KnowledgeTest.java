@@ -76,7 +76,7 @@ class KnowledgeTest {
                     techniques/laser-1470-radial.yaml | drugs: []     | drugs: [polidocanole] | drugs: there is no sclerosant "polidocanole"; did you mean "polidocanol"?
                     techniques/laser-1470-radial.yaml | powerW:       | pulseSeconds:  | settings.leedJPerCm: a linear energy needs its power beside it
                     techniques/laser-1470-radial.yaml | powerW:       | pwoerW:        | settings.pwoerW: there is no setting "pwoerW"; did you mean "powerW"?
-                    techniques/laser-1470-radial.yaml | source: S-0903 | source: S-9903 | quantities.wrapRadiusMm.source: there is no source "S-9903"
+                    techniques/foam-sts.yaml | source: S-0900 | source: S-9900 | quantities.killDepthMm.source: there is no source "S-9900"
                     glossary.yaml          | kind: word         | kind: wrod            | fields.option.family.kind: "wrod" is not a known word; did you mean "word"?
                     glossary.yaml          | unit: mm           | value: mm             | unit: a number needs its unit
                     """)

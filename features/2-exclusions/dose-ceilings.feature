@@ -1,0 +1,42 @@
+Feature: Would one session go over what the body bears?
+
+  Rule: EXC-030 the tumescence for this segment alone holds too much lidocaine
+
+    @EXC-030
+    Scenario Outline: <kind>: <technique>, length <length>, weight <weight>
+      Given a sound leg
+      And the case says the length: <length>
+      And the case says the weight: <weight>
+      When <technique> is considered
+      Then EXC-030 <says>
+
+      Examples:
+        | kind    | technique         | length       | weight       | says        |
+        | hit     | laser-1470-radial | 90 cm        | 30 kg        | speaks      |
+        | limit   | laser-1470-radial | 84 cm        | 30 kg        | stays quiet |
+        | miss    | laser-1470-radial | 35 cm        | 70 kg        | stays quiet |
+        | miss    | foam-polidocanol  | 90 cm        | 30 kg        | stays quiet |
+        | unknown | laser-1470-radial | 35 cm        | not recorded | is in doubt |
+        | unknown | laser-1470-radial | not recorded | 70 kg        | is in doubt |
+
+  Rule: EXC-031 filling this segment with foam takes more polidocanol than a day allows
+
+    # 26.525823848649225 cm of this lumen takes the daily maximum of this weight to the last digit
+    @EXC-031
+    Scenario Outline: <kind>: <technique>, lumen diameter <lumen diameter>, length <length>, weight <weight>
+      Given a sound leg
+      And the case says the straight length: 20 cm
+      And the case says the lumen diameter: <lumen diameter>
+      And the case says the length: <length>
+      And the case says the weight: <weight>
+      When <technique> is considered
+      Then EXC-031 <says>
+
+      Examples:
+        | kind    | technique        | lumen diameter | length                | weight       | says        |
+        | hit     | foam-polidocanol | 12 mm          | 60 cm                 | 40 kg        | speaks      |
+        | limit   | foam-polidocanol | 12 mm          | 26.525823848649225 cm | 30 kg        | stays quiet |
+        | miss    | foam-polidocanol | 6 mm           | 35 cm                 | 70 kg        | stays quiet |
+        | miss    | foam-sts         | 12 mm          | 60 cm                 | 40 kg        | stays quiet |
+        | unknown | foam-polidocanol | 6 mm           | 35 cm                 | not recorded | is in doubt |
+        | unknown | foam-polidocanol | not recorded   | 35 cm                 | 70 kg        | is in doubt |

@@ -1,0 +1,35 @@
+Feature: Will the treated vein be seen or felt?
+
+  Rule: CAU-029 glue would lie just under the skin
+
+    @CAU-029
+    Scenario Outline: <kind>: <technique>, depth to the skin <depth to the skin>
+      Given a sound leg
+      And the case says the depth to the skin: <depth to the skin>
+      When <technique> is considered
+      Then CAU-029 <says>
+
+      Examples:
+        | kind    | technique        | depth to the skin | says        |
+        | hit     | adhesive         | 4 mm              | speaks      |
+        | miss    | adhesive         | 15 mm             | stays quiet |
+        | miss    | foam-polidocanol | 4 mm              | stays quiet |
+        | unknown | adhesive         | not recorded      | is in doubt |
+
+  Rule: CAU-030 heat would act on a trunk that has left its fascia
+
+    @CAU-030
+    Scenario Outline: <kind>: <technique>, vein <vein>, whether the vein lies within its fascia <whether the vein lies within its fascia>
+      Given a sound leg
+      And the case says the vein: <vein>
+      And the case says whether the vein lies within its fascia: <whether the vein lies within its fascia>
+      When <technique> is considered
+      Then CAU-030 <says>
+
+      Examples:
+        | kind    | technique         | vein            | whether the vein lies within its fascia | says        |
+        | hit     | laser-1470-radial | great-saphenous | no                                      | speaks      |
+        | miss    | laser-1470-radial | great-saphenous | yes                                     | stays quiet |
+        | miss    | laser-1470-radial | tributary       | no                                      | stays quiet |
+        | miss    | adhesive          | great-saphenous | no                                      | stays quiet |
+        | unknown | laser-1470-radial | great-saphenous | not recorded                            | is in doubt |

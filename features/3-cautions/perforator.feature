@@ -1,0 +1,37 @@
+Feature: Does this perforator need closing now?
+
+  Rule: CAU-054 a perforator in plain varicose disease is better left at first
+
+    @CAU-054
+    Scenario Outline: <kind>: vein <vein>, clinical class <clinical class>
+      Given a sound leg
+      And the case says the vein: <vein>
+      And the case says the clinical class: <clinical class>
+      When foam-polidocanol is considered
+      Then CAU-054 <says>
+
+      Examples:
+        | kind    | vein            | clinical class | says        |
+        | hit     | perforator      | C2             | speaks      |
+        | hit     | perforator      | C2r            | speaks      |
+        | miss    | perforator      | C6             | stays quiet |
+        | miss    | great-saphenous | C2             | stays quiet |
+        | unknown | perforator      | not recorded   | is in doubt |
+
+  Rule: CAU-055 the perforator is narrower than those held to be pathologic
+
+    @CAU-055
+    Scenario Outline: <kind>: vein <vein>, lumen diameter <lumen diameter>
+      Given a sound leg
+      And the case says the vein: <vein>
+      And the case says the lumen diameter: <lumen diameter>
+      When foam-polidocanol is considered
+      Then CAU-055 <says>
+
+      Examples:
+        | kind    | vein            | lumen diameter | says        |
+        | hit     | perforator      | 3.4 mm         | speaks      |
+        | limit   | perforator      | 3.5 mm         | stays quiet |
+        | miss    | perforator      | 5 mm           | stays quiet |
+        | miss    | great-saphenous | 3.4 mm         | stays quiet |
+        | unknown | perforator      | not recorded   | is in doubt |

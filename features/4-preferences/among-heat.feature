@@ -1,0 +1,60 @@
+Feature: Which of the techniques that heat does best?
+
+  Rule: PRE-026 the bipolar catheter drawn back by impedance closed fewer veins than its rivals
+
+    @PRE-026
+    Scenario Outline: <kind>: <technique>
+      Given a sound leg
+      When <technique> is considered
+      Then PRE-026 <says>
+
+      Examples:
+        | kind | technique           | says        |
+        | hit  | rf-bipolar-pullback | speaks      |
+        | miss | rf-segmental-7cm    | stays quiet |
+        | miss | laser-1470-radial   | stays quiet |
+
+  Rule: PRE-027 the segmental element closed most veins in the trial that set it beside its rivals
+
+    @PRE-027
+    Scenario Outline: <kind>: <technique>
+      Given a sound leg
+      When <technique> is considered
+      Then PRE-027 <says>
+
+      Examples:
+        | kind | technique           | says        |
+        | hit  | rf-segmental-7cm    | speaks      |
+        | miss | rf-bipolar-pullback | stays quiet |
+        | miss | laser-1470-radial   | stays quiet |
+
+  Rule: PRE-028 a longer wavelength heats the wall rather than the blood
+
+    @PRE-028
+    Scenario Outline: <kind>: <technique>
+      Given a sound leg
+      When <technique> is considered
+      Then PRE-028 <says>
+
+      Examples:
+        | kind | technique          | says        |
+        | hit  | laser-1470-radial  | speaks      |
+        | hit  | laser-1470-forward | speaks      |
+        | miss | laser-810-forward  | stays quiet |
+        | miss | laser-1940-radial  | stays quiet |
+        | miss | rf-segmental-7cm   | stays quiet |
+
+  Rule: PRE-029 a bare forward tip burns one side of the wall
+
+    @PRE-029
+    Scenario Outline: <kind>: <technique>
+      Given a sound leg
+      When <technique> is considered
+      Then PRE-029 <says>
+
+      Examples:
+        | kind | technique          | says        |
+        | hit  | laser-980-forward  | speaks      |
+        | hit  | laser-1470-forward | speaks      |
+        | miss | laser-1470-radial  | stays quiet |
+        | miss | rf-segmental-7cm   | stays quiet |

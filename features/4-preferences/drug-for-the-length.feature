@@ -1,0 +1,26 @@
+Feature: Is there drug enough for the whole length?
+
+  Rule: PRE-038 the customary way of mechanochemical closure takes more polidocanol for this length than a day allows
+
+    @PRE-038
+    Scenario Outline: <kind>: <technique>, length <length>, weight <weight>, sclerosants of the room <sclerosants of the room>, allergies <allergies>
+      Given a sound leg
+      And the case says the straight length: 10 cm
+      And the case says the length: <length>
+      And the case says the weight: <weight>
+      And the case says the sclerosants of the room: <sclerosants of the room>
+      And the case says the allergies: <allergies>
+      When <technique> is considered
+      Then PRE-038 <says>
+
+      Examples:
+        | kind    | technique       | length       | weight       | sclerosants of the room                 | allergies    | says        |
+        | hit     | mechanochemical | 80 cm        | 45 kg        | polidocanol                             | none         | speaks      |
+        | limit   | mechanochemical | 20 cm        | 75 kg        | polidocanol                             | none         | stays quiet |
+        | miss    | mechanochemical | 15 cm        | 90 kg        | polidocanol                             | none         | stays quiet |
+        | miss    | adhesive        | 80 cm        | 45 kg        | polidocanol                             | none         | stays quiet |
+        | miss    | mechanochemical | 80 cm        | 45 kg        | sodium-tetradecyl-sulphate              | none         | stays quiet |
+        | miss    | mechanochemical | 80 cm        | 45 kg        | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | stays quiet |
+        | unknown | mechanochemical | 35 cm        | not recorded | polidocanol                             | none         | is in doubt |
+        | unknown | mechanochemical | not recorded | 70 kg        | polidocanol                             | none         | is in doubt |
+        | unknown | mechanochemical | 80 cm        | 45 kg        | polidocanol                             | not recorded | is in doubt |

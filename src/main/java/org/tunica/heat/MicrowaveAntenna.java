@@ -1,0 +1,49 @@
+package org.tunica.heat;
+
+import java.util.function.ToDoubleFunction;
+
+/** Microwave antenna at 2.45 GHz drawn back; ids {@code heat.microwave.*}. From memory, not tuned, unvalidated. */
+record MicrowaveAntenna(
+        double radiusMm,
+        double heatedMm,
+        double spreadMm,
+        double filmMm,
+        double efficiency,
+        double exponent,
+        double decayMm,
+        double charDryness)
+        implements HeatDevice {
+
+    static MicrowaveAntenna from(ToDoubleFunction<String> number) {
+        String id = "heat.microwave.";
+        return new MicrowaveAntenna(
+                number.applyAsDouble(id + "radius"),
+                number.applyAsDouble(id + "length"),
+                number.applyAsDouble(id + "spread"),
+                number.applyAsDouble(id + "film"),
+                number.applyAsDouble(id + "efficiency"),
+                number.applyAsDouble(id + "exponent"),
+                number.applyAsDouble(id + "decay"),
+                number.applyAsDouble(id + "char-dryness"));
+    }
+
+    @Override
+    public boolean calibrated() {
+        return false;
+    }
+
+    @Override
+    public boolean tried(HeatSetting setting) {
+        return false;
+    }
+
+    @Override
+    public HeatSupply supply(HeatSetting setting, RadialGrid grid, SliceOptics slice) {
+        HeatSetting.Pulled pulled = HeatDevice.as(HeatSetting.Pulled.class, setting);
+        return new Pullback(
+                new AxialProfile(Si.m(heatedMm), Si.m(spreadMm)),
+                Si.mPerS(pulled.pullbackSPerCm()),
+                efficiency * pulled.powerW() * slice.powerFactor(),
+                new FieldDeposition(grid, exponent, Si.m(decayMm)));
+    }
+}

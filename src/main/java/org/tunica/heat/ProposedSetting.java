@@ -1,0 +1,19 @@
+package org.tunica.heat;
+
+/**
+ * A setting to consider; the physician, the device's instructions and the local protocol decide.
+ *
+ * @param setting the setting
+ * @param run what it does to the slice as measured, with the constants as they stand
+ * @param spread what it does over all that is not known
+ * @param killsAsWished whether the whole wall dies with the wished probability
+ * @param staysWithinLimits whether char, perforation, nerve and skin keep their limits
+ * @param limit what keeps a stronger setting from being proposed
+ */
+public record ProposedSetting(
+        HeatSetting setting,
+        HeatRun run,
+        HeatSpread spread,
+        boolean killsAsWished,
+        boolean staysWithinLimits,
+        SettingLimit limit) {}

@@ -1,0 +1,47 @@
+package org.tunica.physics;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Segment;
+import org.tunica.heat.HeatConstants;
+import org.tunica.heat.HeatLimits;
+import org.tunica.heat.HeatModel;
+import org.tunica.knowledge.Knowledge;
+
+/** The computed models with the constants of one release. Immutable and safe for several threads. */
+public final class Physics {
+    private final Knowledge knowledge;
+    private final HeatModel heat;
+    private final Set<String> quantitiesUsed = new TreeSet<>(Set.of(SegmentCalculator.POSTURAL_CHANGE));
+
+    /** Models that take their constants from this knowledge. */
+    public Physics(Knowledge knowledge) {
+        this.knowledge = knowledge;
+        this.heat = HeatModel.of(HeatConstants.from(this::constant));
+        HeatLimits.from(this::constant);
+        quantitiesUsed.addAll(DoseLimits.IDS);
+    }
+
+    private double constant(String id) {
+        quantitiesUsed.add(id);
+        return knowledge.value(id);
+    }
+
+    /** Ids of the quantities the models take from knowledge/, next to those of each technique. */
+    public Set<String> quantitiesUsed() {
+        return Collections.unmodifiableSet(quantitiesUsed);
+    }
+
+    /** Computes the numbers of one segment of a case. */
+    public Derived derive(CaseFile caseFile, Segment segment) {
+        SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
+        OptionCalculator calculator = new OptionCalculator(heat, caseFile, segment, numbers);
+        Map<String, OptionNumbers> options = new TreeMap<>();
+        knowledge.techniques().forEach((id, technique) -> options.put(id, calculator.numbers(technique)));
+        return new Derived(numbers, Collections.unmodifiableMap(options));
+    }
+}

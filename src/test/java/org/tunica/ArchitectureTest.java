@@ -1,0 +1,106 @@
+package org.tunica;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.properties.HasName;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures;
+import com.tngtech.archunit.library.GeneralCodingRules;
+
+/** The arrows: imports point only towards the case file, and each library has one home. */
+@AnalyzeClasses(packages = "org.tunica", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+    @ArchTest
+    static final ArchRule imports_point_towards_the_case_file = Architectures.layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("casefile")
+            .definedBy("org.tunica.casefile")
+            .layer("knowledge")
+            .definedBy("org.tunica.knowledge")
+            .layer("heat")
+            .definedBy("org.tunica.heat")
+            .layer("physics")
+            .definedBy("org.tunica.physics")
+            .layer("rules")
+            .definedBy("org.tunica.rules")
+            .layer("plan")
+            .definedBy("org.tunica.plan")
+            .layer("front door")
+            .definedBy("org.tunica")
+            .layer("cli")
+            .definedBy("org.tunica.cli")
+            .whereLayer("casefile")
+            .mayNotAccessAnyLayer()
+            .whereLayer("knowledge")
+            .mayOnlyAccessLayers("casefile")
+            .whereLayer("heat")
+            .mayNotAccessAnyLayer()
+            .whereLayer("physics")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat")
+            .whereLayer("rules")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics")
+            .whereLayer("plan")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
+            .whereLayer("front door")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan")
+            .whereLayer("cli")
+            .mayOnlyAccessLayers("front door", "casefile", "knowledge", "heat", "physics", "rules", "plan");
+
+    @ArchTest
+    static final ArchRule every_class_has_a_package_of_the_table = classes()
+            .should()
+            .resideInAnyPackage(
+                    "org.tunica",
+                    "org.tunica.casefile",
+                    "org.tunica.knowledge",
+                    "org.tunica.heat",
+                    "org.tunica.physics",
+                    "org.tunica.rules",
+                    "org.tunica.plan",
+                    "org.tunica.cli");
+
+    @ArchTest
+    static final ArchRule the_rule_engine_lives_in_rules = onlyIn("org.tunica.rules", "org.drools..", "org.kie..");
+
+    @ArchTest
+    static final ArchRule yaml_lives_in_knowledge = onlyIn("org.tunica.knowledge", "tools.jackson.dataformat.yaml..");
+
+    @ArchTest
+    static final ArchRule the_command_line_library_lives_in_cli = onlyIn("org.tunica.cli", "picocli..");
+
+    @ArchTest
+    static final ArchRule the_schema_library_lives_at_the_front_door = onlyIn("org.tunica", "com.github.victools..");
+
+    @ArchTest
+    static final ArchRule text_distance_lives_in_casefile = onlyIn("org.tunica.casefile", "org.apache.commons..");
+
+    @ArchTest
+    static final ArchRule only_the_command_line_speaks = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.tunica.cli")
+            .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS);
+
+    @ArchTest
+    static final ArchRule the_domain_reads_no_clock = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.tunica.cli")
+            .should()
+            .callMethodWhere(
+                    JavaCall.Predicates.target(HasName.Predicates.nameMatching("now|currentTimeMillis|nanoTime")));
+
+    private static ArchRule onlyIn(String home, String... libraries) {
+        return noClasses().that(live(home)).should().dependOnClassesThat().resideInAnyPackage(libraries);
+    }
+
+    private static DescribedPredicate<JavaClass> live(String home) {
+        return DescribedPredicate.describe(
+                "live outside " + home, javaClass -> !javaClass.getPackageName().equals(home));
+    }
+}

@@ -1,0 +1,85 @@
+package org.tunica.heat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Order of convergence of the kernel; figures of the reference model, steam of the laser left out unless stated. */
+class HeatConvergenceTest {
+    private static final HeatConstants CONSTANTS = HeatKnowledge.constants();
+    private static final Fineness FINE = new Fineness(0.125, 4, 26, 1.12, 0);
+
+    @Test
+    void time_shortRf() {
+        double[] expected = {0.299883, 0.300685, 0.301263, 0.301537, 0.301675, 0.301744};
+        HeatSetting setting = new HeatSetting.Pulled("rf-bipolar-pullback", 18, 1);
+        double[] depth = new double[expected.length];
+        for (int i = 0; i < depth.length; i++) {
+            depth[i] = killMm(setting, FINE.withStepFactor(4 / Math.pow(2, i)));
+            assertEquals(expected[i], depth[i], 5e-5);
+        }
+        assertEquals(1.01, order(depth[3], depth[4], depth[5]), 0.1);
+    }
+
+    @Test
+    void time_longRf() {
+        double[] expected = {0.700928, 0.701897, 0.702589, 0.703030, 0.703282, 0.703424};
+        HeatSetting setting = new HeatSetting.Pulled("rf-bipolar-pullback", 6, 12);
+        double[] depth = new double[expected.length];
+        for (int i = 0; i < depth.length; i++) {
+            depth[i] = killMm(setting, FINE.withStepFactor(4 / Math.pow(2, i)));
+            assertEquals(expected[i], depth[i], 1.5e-4);
+        }
+        assertEquals(0.83, order(depth[3], depth[4], depth[5]), 0.15);
+    }
+
+    @Test
+    void time_laser() {
+        HeatSetting setting = new HeatSetting.Pulled("laser-1470-radial", 10, 6);
+        double order = order(
+                killMm(setting, FINE.withStepFactor(1)),
+                killMm(setting, FINE.withStepFactor(0.5)),
+                killMm(setting, FINE.withStepFactor(0.25)));
+        assertEquals(0.96, order, 0.25);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"rf-bipolar-pullback, 6, 12, 1.95", "rf-bipolar-pullback, 18, 1, 2.08", "laser-1470-radial, 10, 6, 2.04"
+    })
+    void space(String device, double powerW, double pullback, double expected) {
+        HeatSetting setting = new HeatSetting.Pulled(device, powerW, pullback);
+        double[] depth = {
+            killMm(setting, new Fineness(0.125, 4, 13, 1.25, 0)),
+            killMm(setting, new Fineness(0.125, 4, 26, 1.12, 0)),
+            killMm(setting, new Fineness(0.125, 8, 52, 1.06, 0)),
+            killMm(setting, new Fineness(0.125, 16, 104, 1.03, 0))
+        };
+        assertEquals(expected, order(depth[1], depth[2], depth[3]), 0.4);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"8, 0.6208, 0.6321", "4, 0.3737, 0.3787"})
+    void steamReruns(double pullback, double once, double often) {
+        // Between one and eight reruns ours settles faster than the reference (0.6275 and 0.3768 after two).
+        HeatSetting setting = new HeatSetting.Pulled("laser-1470-radial", 10, pullback);
+        double settled = killMm(setting, Fineness.CALIBRATED.withSteamReruns(8));
+        assertEquals(once, killMm(setting, Fineness.CALIBRATED.withSteamReruns(1)), 0.002);
+        assertEquals(often, settled, 0.002);
+        for (int reruns : new int[] {1, 2, 4}) {
+            assertEquals(settled, killMm(setting, Fineness.CALIBRATED.withSteamReruns(reruns)), 0.02 * settled);
+        }
+    }
+
+    private static double killMm(HeatSetting setting, Fineness fine) {
+        return HeatModel.of(CONSTANTS, fine)
+                .run(setting, VeinSlice.of(0.65, 8, 27))
+                .killDepthMm();
+    }
+
+    /** Order seen when each step halves the one before. */
+    private static double order(double coarse, double middle, double fine) {
+        return Math.log(Math.abs(coarse - middle) / Math.abs(middle - fine)) / Math.log(2);
+    }
+}

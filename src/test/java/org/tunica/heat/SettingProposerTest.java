@@ -1,0 +1,122 @@
+package org.tunica.heat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The search for a setting; the limits are common practice without a source, or our own. */
+class SettingProposerTest {
+    private static final HeatModel MODEL = HeatModel.of(HeatKnowledge.constants());
+    private static final HeatEnsemble ENSEMBLE = HeatEnsemble.of(HeatKnowledge.numbers(), 64, 1, Fineness.CALIBRATED);
+    private static final HeatLimits LIMITS = HeatLimits.from(HeatKnowledge::value);
+    private static final SettingProposer PROPOSER = SettingProposer.of(MODEL, ENSEMBLE, LIMITS);
+    private static final VeinSlice SLICE = VeinSlice.of(0.65, 8, 27).withNerveGapMm(3);
+
+    @Test
+    void bipolarRf_highestPowerShortestTime() {
+        ProposedSetting found = PROPOSER.propose("rf-bipolar-pullback", SLICE, MeasurementSpread.NONE);
+        assertTrue(found.killsAsWished());
+        assertTrue(found.staysWithinLimits());
+        assertTrue(found.spread().killProbability() >= LIMITS.wishedKillProbability());
+        HeatSetting.Pulled setting = (HeatSetting.Pulled) found.setting();
+        assertFalse(does(
+                setting.powerW(),
+                setting.pullbackSPerCm() - LIMITS.pullbackSPerCm().step()));
+        double powerAbove = setting.powerW() + LIMITS.powerW().step();
+        for (int i = 4; i < LIMITS.pullbackSPerCm().count(); i++) {
+            assertFalse(does(powerAbove, LIMITS.pullbackSPerCm().at(i)));
+        }
+        assertEquals(SettingLimit.CHAR, found.limit());
+    }
+
+    /** Kills as wished without likely charring. */
+    private static boolean does(double powerW, double pullback) {
+        HeatSetting setting = new HeatSetting.Pulled("rf-bipolar-pullback", powerW, pullback);
+        HeatSpread spread = ENSEMBLE.run(setting, SLICE, MeasurementSpread.NONE);
+        return spread.killProbability() >= LIMITS.wishedKillProbability()
+                && spread.charProbability() <= LIMITS.mostCharProbability();
+    }
+
+    @Test
+    void thinWall_stopsAtTheHighestPower() {
+        ProposedSetting found =
+                PROPOSER.propose("laser-1470-radial", VeinSlice.of(0.45, 8, 27), MeasurementSpread.NONE);
+        assertTrue(found.killsAsWished() && found.staysWithinLimits());
+        assertEquals(SettingLimit.HIGHEST_POWER, found.limit());
+        assertEquals(LIMITS.powerW().max(), ((HeatSetting.Pulled) found.setting()).powerW());
+    }
+
+    @Test
+    void thickWall_bestCompromiseAndWhy() {
+        ProposedSetting found = PROPOSER.propose("laser-1470-radial", SLICE, MeasurementSpread.NONE);
+        assertFalse(found.killsAsWished());
+        assertTrue(found.staysWithinLimits());
+        assertTrue(found.spread().charProbability() <= LIMITS.mostCharProbability());
+        assertTrue(List.of(SettingLimit.CHAR, SettingLimit.LONGEST_TIME).contains(found.limit()));
+        assertTrue(found.run().wallFractionDelayed() >= 1);
+    }
+
+    @Test
+    void nerveBesideTheVeinWithoutTumescence_stopsTheSearch() {
+        VeinSlice bare = VeinSlice.of(0.65, 0, 37).withNerveGapMm(1);
+        ProposedSetting found = PROPOSER.propose("rf-bipolar-pullback", bare, MeasurementSpread.NONE);
+        assertFalse(found.killsAsWished() && found.staysWithinLimits());
+        assertEquals(SettingLimit.NERVE, found.limit());
+    }
+
+    @Test
+    void forwardTipThatAlwaysChars_saysSo() {
+        ProposedSetting found = PROPOSER.propose("laser-1470-forward", SLICE, MeasurementSpread.NONE);
+        assertFalse(found.staysWithinLimits());
+        assertEquals(SettingLimit.CHAR, found.limit());
+    }
+
+    @Test
+    void elementAndSteam_useTheirOwnSettings() {
+        ProposedSetting held = PROPOSER.propose("rf-segmental-7cm", VeinSlice.of(0.55, 8, 27), MeasurementSpread.NONE);
+        assertTrue(((HeatSetting.Held) held.setting()).cycles() <= LIMITS.mostCycles());
+        ProposedSetting steam = PROPOSER.propose("steam", VeinSlice.of(0.3, 8, 27), MeasurementSpread.NONE);
+        assertTrue(((HeatSetting.Pulsed) steam.setting()).pulsesPerCm() <= LIMITS.mostPulsesPerCm());
+    }
+
+    @Test
+    void ladders_keepCeilingsAndFloor() {
+        for (List<HeatSetting> ladder : HeatSetting.Pulled.ladders("microwave", LIMITS)) {
+            for (HeatSetting setting : ladder) {
+                HeatSetting.Pulled pulled = (HeatSetting.Pulled) setting;
+                assertTrue(pulled.powerW() <= LIMITS.powerW().max());
+                assertTrue(pulled.pullbackSPerCm() <= LIMITS.pullbackSPerCm().max());
+                assertTrue(pulled.energyJPerCm() >= LIMITS.leastEnergyJPerCm());
+            }
+        }
+    }
+
+    @Test
+    void sameInput_sameProposal() {
+        VeinSlice thin = VeinSlice.of(0.4, 8, 27).withNerveGapMm(5).withSkinGapMm(12);
+        MeasurementSpread spread = new MeasurementSpread(0.05, 1, 0.5, 1);
+        assertEquals(
+                PROPOSER.propose("rf-bipolar-pullback", thin, spread),
+                PROPOSER.propose("rf-bipolar-pullback", thin, spread));
+    }
+
+    @Test
+    void warmth_linesOfNerve() {
+        HeatLimits.Warmth lines = LIMITS.nerve();
+        assertTrue(lines.accepts(new WarmedPoint(3, 49.9, 39.9)));
+        assertFalse(lines.accepts(new WarmedPoint(3, 50, 1)));
+        assertFalse(lines.accepts(new WarmedPoint(3, 44, 40)));
+        assertTrue(lines.asksForCaution(new WarmedPoint(3, 45, 1)));
+        assertTrue(lines.asksForCaution(new WarmedPoint(3, 44, 10)));
+        assertFalse(lines.asksForCaution(new WarmedPoint(3, 44.9, 9.9)));
+    }
+
+    @Test
+    void refuses_unknownDevice() {
+        assertThrows(IllegalArgumentException.class, () -> PROPOSER.propose("adhesive", SLICE, MeasurementSpread.NONE));
+    }
+}
