@@ -21,6 +21,7 @@ Feature: How far does the heat get in this very wall?
     @PRE-040
     Scenario Outline: <kind>: the depth of death in walls <value>
       Given a sound leg
+      And the heat model foresees the chance that the whole wall dies: 0.95
       And the heat model foresees the depth of death in walls: <value>
       When <technique> is considered
       Then PRE-040 <says>

@@ -2,6 +2,7 @@ package org.tunica;
 
 import java.util.HashSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
 import org.tunica.knowledge.Bundle;
@@ -19,6 +20,8 @@ public final class Tunica {
 
     private static final String DRAFT_VERSION = "0.1.0";
 
+    private static @Nullable Tunica shipped;
+
     private final Knowledge knowledge;
     private final Physics physics;
     private final RuleBook rules;
@@ -34,13 +37,16 @@ public final class Tunica {
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
-    /** The rules and knowledge shipped with the program, loaded once. */
-    public static Tunica shipped() {
-        return Shipped.TUNICA;
-    }
-
-    private static final class Shipped {
-        static final Tunica TUNICA = new Tunica(Bundle.shipped());
+    /**
+     * The rules and knowledge shipped with the program, loaded once.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault of its files
+     */
+    public static synchronized Tunica shipped() {
+        if (shipped == null) {
+            shipped = new Tunica(Bundle.shipped());
+        }
+        return shipped;
     }
 
     /**

@@ -29,11 +29,14 @@ class RecordsTest {
     /** Without a dimension, or in the unit that stands beside them in the record. */
     private static final Set<String> WITHOUT_UNIT = Set.of(
             "wallFractionKilled",
+            "wallFractionKilledAtOnce",
+            "cycles",
             "gasParts",
             "lesions",
             "score",
             "value",
             "low",
+            "middle",
             "typical",
             "high",
             "min",
