@@ -32,7 +32,7 @@ final class BenchReader {
                             .maxStringLength(LONGEST_LINE)
                             .build())
                     .build())
-            .enable(CsvReadFeature.WRAP_AS_ARRAY, CsvReadFeature.TRIM_SPACES)
+            .enable(CsvReadFeature.TRIM_SPACES)
             .build()
             .readerFor(String[].class);
 
