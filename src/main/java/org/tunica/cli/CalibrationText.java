@@ -132,7 +132,7 @@ final class CalibrationText {
             return SettingText.plain(pulled.powerW()) + " W x " + SettingText.plain(pulled.pullbackSPerCm()) + " s/cm";
         }
         return setting instanceof HeatSetting.Held held
-                ? held.cycles() + " cycles"
+                ? "cycles: " + held.cycles()
                 : SettingText.plain(((HeatSetting.Pulsed) setting).pulsesPerCm()) + " pulses/cm";
     }
 
@@ -251,8 +251,9 @@ final class CalibrationText {
         out.append(Wrap.paragraph(width, indent, text));
     }
 
+    /** To a micrometre, and no minus before a nought. */
     private static String mm(double value) {
-        return String.format(Locale.ROOT, "%.3f", value);
+        return String.format(Locale.ROOT, "%.3f", Math.rint(value * 1000) / 1000 + 0.0);
     }
 
     private static String three(double value) {

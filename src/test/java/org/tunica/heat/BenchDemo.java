@@ -17,7 +17,7 @@ final class BenchDemo {
     private static final String HEAD = """
             # Invented. No vein was cut: every depth was computed by the heat model of this project, and noise was added.
             # Made with heat.rf-bipolar.efficiency 0.86, heat.rf-bipolar.roll-off 0.07 and heat.laser.film 0.26, the other
-            # constants as shipped; normal noise of 0.015 mm, seed 3, rounded to 0.01 mm, never beyond the wall.
+            # constants as shipped; normal noise of 0.015 mm, seed 11, rounded to 0.01 mm, never beyond the wall.
             # date: 2026-03-01
             device,power_w,pullback_s_per_cm,cycles,pulses_per_cm,wall_mm,tumescent_mm,tumescent_c,killed_mm,delayed_mm,char_seen
             """;
@@ -62,12 +62,12 @@ final class BenchDemo {
     }
 
     static String text() {
-        return text(new Random(3), 0.015, "%.2f");
+        return text(new Random(11), 0.015, "%.2f");
     }
 
     /** The same rows without noise, to a micrometre. */
     static String exact() {
-        return text(new Random(3), 0, "%.6f");
+        return text(new Random(11), 0, "%.6f");
     }
 
     /** The same rows with noise of another seed. */
