@@ -19,8 +19,9 @@ import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Standing;
 
 /**
- * Drafts a change of knowledge from a fit. The new range of a constant is its 95 % interval inside the old range; a
- * constant the data do not fix well keeps its old range, and its note says why.
+ * Drafts a change of knowledge from a fit. The new range of a constant is its 95 % interval inside the old range; one that
+ * is not told apart from another or stands at its edge keeps its old range, and its note says why. With a constant the data
+ * do not fix nothing is proposed: it would be moved on no evidence, and the others with it.
  */
 final class CalibrationProposal {
     /** "Definition of this project", a source that exists, until the laboratory names its own. */
@@ -36,7 +37,8 @@ final class CalibrationProposal {
     /**
      * A draft of a report.
      *
-     * @throws org.tunica.casefile.FaultyInput when the bench file names no date or the fit did not come to rest
+     * @throws org.tunica.casefile.FaultyInput when the bench file names no date, the fit did not come to rest or a constant
+     *     is not fixed by the data
      */
     CalibrationProposal(Knowledge knowledge, CalibrationReport report) {
         this.knowledge = knowledge;
@@ -49,6 +51,10 @@ final class CalibrationProposal {
         if (!report.settled()) {
             faults.add("fit", "did not come to rest, so nothing is proposed");
         }
+        report.constants().stream()
+                .filter(CalibrationReport.Fitted::tellsLittle)
+                .forEach(fitted -> faults.add(
+                        fitted.id(), "is not fixed by these data; leave it out of the free constants and fit again"));
         faults.throwIfAny(bench.name());
         this.date = bench.date().orElseThrow();
     }
@@ -117,9 +123,6 @@ final class CalibrationProposal {
         }
         if (fitted.atEdge()) {
             doubts.add("at the edge of its range");
-        }
-        if (fitted.tellsLittle()) {
-            doubts.add("the data say less than the range already does");
         }
         return doubts;
     }

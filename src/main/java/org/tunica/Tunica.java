@@ -98,7 +98,8 @@ public final class Tunica {
     /**
      * The change of knowledge a fit would propose; nothing of it is in force.
      *
-     * @throws org.tunica.casefile.FaultyInput when the bench file names no date or the fit did not come to rest
+     * @throws org.tunica.casefile.FaultyInput when the bench file names no date, the fit did not come to rest or a constant
+     *     is not fixed by the data
      */
     public ProposedChange propose(CalibrationReport report) {
         return new CalibrationProposal(knowledge, report).change();

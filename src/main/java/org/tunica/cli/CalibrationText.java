@@ -139,26 +139,35 @@ final class CalibrationText {
     private void constants(CalibrationReport report) {
         title("Constants");
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("", "constant", "range", "before", "fitted", "std error", "95 % interval", "unit"));
+        rows.add(List.of("", "constant", "before", "fitted", "std error", "95 % interval"));
         int letter = 'A';
         for (CalibrationReport.Fitted fitted : report.constants()) {
             rows.add(List.of(
                     Character.toString(letter++),
                     fitted.id(),
-                    four(fitted.low()) + " - " + four(fitted.high()),
                     four(fitted.before()),
                     four(fitted.value()),
-                    fitted.spread().map(s -> three(s.standardError())).orElse("not fixed"),
-                    fitted.spread()
-                            .map(s -> four(s.low95()) + " - " + four(s.high95()))
-                            .orElse("not fixed"),
-                    knowledge.quantity(fitted.id()).unit()));
+                    fitted.spread().map(spread -> three(spread.standardError())).orElse("not fixed"),
+                    interval(fitted)));
+            rows.add(List.of("", range(fitted), "", "", "", ""));
         }
-        out.append(Wrap.table(width, List.of(3, 28, 18, 10, 10, 10, 20), rows));
+        out.append(Wrap.table(width, List.of(3, 32, 12, 12, 12), rows));
         paragraph(
                 MARGIN,
                 report.startsAgreeing() + " of " + report.starts() + " starts ended at these constants"
                         + (report.settled() ? "." : "; the fit did not come to rest, so they mean little."));
+    }
+
+    private static String interval(CalibrationReport.Fitted fitted) {
+        return fitted.spread()
+                .filter(spread -> !fitted.tellsLittle())
+                .map(spread -> four(spread.low95()) + " - " + four(spread.high95()))
+                .orElse("wider than its range");
+    }
+
+    private String range(CalibrationReport.Fitted fitted) {
+        String unit = knowledge.quantity(fitted.id()).unit();
+        return "  " + four(fitted.low()) + " - " + four(fitted.high()) + (unit.equals("1") ? "" : " " + unit);
     }
 
     private void correlations(CalibrationReport report) {
@@ -205,8 +214,8 @@ final class CalibrationText {
         report.notToldApart().forEach(group -> doubts.add(together(group)));
         report.constants().forEach(fitted -> doubt(fitted).ifPresent(doubts::add));
         if (report.bench().conditions() <= report.constants().size()) {
-            doubts.add("The rows hold only " + report.bench().conditions()
-                    + " different conditions; measure at more settings and walls.");
+            doubts.add("Different conditions in the rows: " + report.bench().conditions()
+                    + "; measure at more settings and walls.");
         }
         if (report.startsAgreeing() < report.starts()) {
             doubts.add("Other starts ended at other constants.");

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
@@ -92,7 +93,7 @@ class BoundedFitTest {
     void twoSharesThatActAlike_areNotFixed() {
         double[][] slopes = {{1, 2, 0}, {2, 4, 0}, {3, 6, 1}, {1, 2, 5}};
         Sureness sureness = new Sureness(slopes, 1, 1);
-        assertEquals(java.util.List.of(java.util.List.of(0, 1)), sureness.unfixedTogether());
+        assertEquals(List.of(List.of(0, 1)), sureness.unfixedTogether());
         assertTrue(Double.isInfinite(sureness.standardError(0)));
         assertTrue(Double.isNaN(sureness.correlation(0, 1)));
         assertFalse(Double.isInfinite(sureness.standardError(2)));
@@ -103,7 +104,7 @@ class BoundedFitTest {
     void shareThatDoesNothing_isNotFixed_andJoinsNoGroup() {
         Sureness sureness = new Sureness(new double[][] {{1, 0}, {2, 0}, {1, 0}}, 1, 1);
         assertTrue(Double.isInfinite(sureness.standardError(1)));
-        assertEquals(java.util.List.of(), sureness.unfixedTogether());
+        assertEquals(List.of(), sureness.unfixedTogether());
         assertEquals(Math.sqrt(1 / 6.0), sureness.standardError(0), 1e-12);
     }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.tunica.casefile.FaultyInput;
 
@@ -62,7 +63,7 @@ class CalibrationTest {
     /** Of 95 % intervals one in twenty misses; three of nine would be a one in a hundred event. */
     @Test
     void intervals_holdTheTruthAboutAsOftenAsTheySay() {
-        long held = java.util.stream.LongStream.rangeClosed(1, 3)
+        long held = LongStream.rangeClosed(1, 3)
                 .mapToObj(seed -> CALIBRATION.fit(file(BenchDemo.noisy(seed)), THREE))
                 .flatMap(report -> report.constants().stream())
                 .filter(CalibrationTest::holdsTruth)
