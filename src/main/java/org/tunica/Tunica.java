@@ -41,9 +41,13 @@ public final class Tunica {
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
-    /** The rules and knowledge shipped with the program. */
+    /** The rules and knowledge shipped with the program, loaded once. */
     public static Tunica shipped() {
-        return new Tunica(Bundle.shipped());
+        return Shipped.TUNICA;
+    }
+
+    private static final class Shipped {
+        static final Tunica TUNICA = new Tunica(Bundle.shipped());
     }
 
     /**

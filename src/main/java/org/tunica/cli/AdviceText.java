@@ -3,7 +3,9 @@ package org.tunica.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Standing;
 import org.tunica.plan.Advice;
@@ -18,9 +20,6 @@ final class AdviceText {
     private static final int RANK = 4;
     private static final int STANDING = 12;
     private static final int INDENT = 6;
-
-    private static final String HEAT_NOT_COMPUTED =
-            "Heat: the depth of kill is not computed yet; settings are published or customary ranges.";
 
     private final Knowledge knowledge;
     private final int width;
@@ -94,6 +93,7 @@ final class AdviceText {
         }
         out.append(row("", "#", "technique", "standing", "why"));
         out.append("  ").append("-".repeat(width - 2)).append('\n');
+        Map<String, List<String>> shared = shared(ranked);
         for (OptionAdvice option : ranked) {
             out.append(row(
                     "",
@@ -101,10 +101,34 @@ final class AdviceText {
                     option.says(),
                     option.standing().word(),
                     option.why()));
-            details(option);
+            details(option, shared.getOrDefault(option.family().word(), List.of()));
         }
-        paragraph(MARGIN, HEAT_NOT_COMPUTED);
+        shared.forEach((family, parts) -> {
+            if (!parts.isEmpty()) {
+                paragraph(MARGIN, "All " + family.replace('-', ' ') + " above: " + String.join("; ", parts) + ".");
+            }
+        });
         paragraph(MARGIN, "* unverified: from memory or common practice, to be checked before use.");
+    }
+
+    /** Settings that every ranked option of a family has alike; said once below the table. */
+    private static Map<String, List<String>> shared(List<OptionAdvice> ranked) {
+        Map<String, List<String>> shared = new TreeMap<>();
+        Map<String, Integer> members = new TreeMap<>();
+        for (OptionAdvice option : ranked) {
+            List<String> parts = SettingText.parts(option.settings());
+            shared.merge(
+                    option.family().word(),
+                    parts,
+                    (a, b) -> a.stream().filter(b::contains).toList());
+            members.merge(option.family().word(), 1, Integer::sum);
+        }
+        members.forEach((family, count) -> {
+            if (count == 1) {
+                shared.remove(family);
+            }
+        });
+        return shared;
     }
 
     private String row(String... cells) {
@@ -119,28 +143,20 @@ final class AdviceText {
         return Math.min(longest + 2, width - MARGIN - RANK - STANDING - Wrap.NARROWEST);
     }
 
-    private void details(OptionAdvice option) {
-        String settings = SettingText.line(option.settings());
-        if (!settings.isEmpty()) {
-            paragraph(INDENT, settings);
+    private void details(OptionAdvice option, List<String> saidBelow) {
+        ForecastText.lines(option).forEach(line -> paragraph(INDENT, line));
+        List<String> own = SettingText.parts(option.settings()).stream()
+                .filter(part -> !saidBelow.contains(part))
+                .toList();
+        if (!own.isEmpty()) {
+            String lead = option.predicted().heat().isPresent() ? "custom: " : "";
+            paragraph(INDENT, lead + String.join("; ", own));
         }
-        predicted(option);
         // the first caution of a careful option already stands in its row
         option.cautions().stream().skip(1).forEach(caution -> paragraph(INDENT, "caution: " + line(caution)));
         if (why) {
             option.settings().note().ifPresent(note -> paragraph(INDENT, "note: " + note));
             reasons(option);
-        }
-    }
-
-    private void predicted(OptionAdvice option) {
-        OptionalDouble share = option.predicted().wallFractionKilled();
-        if (share.isPresent()) {
-            long percent = Math.round(100 * share.getAsDouble());
-            paragraph(
-                    INDENT,
-                    "reaches " + percent + " % of a wall of "
-                            + known(option.predicted().wallAtWorkMm(), " mm"));
         }
     }
 

@@ -19,16 +19,16 @@ final class SettingText {
 
     private SettingText() {}
 
-    /** All settings in one line; unverified ones are marked with an asterisk. */
-    static String line(SettingsAdvice settings) {
+    /** Each setting as a part of a line; unverified ones are marked with an asterisk. */
+    static List<String> parts(SettingsAdvice settings) {
         List<String> parts = new ArrayList<>();
-        settings.ranges().forEach(range -> parts.add(range(range)));
-        number(parts, "tumescent bed about ", settings.tumescentMl(), " mL");
-        number(parts, "lidocaine ", settings.lidocaineMgPerKg(), " mg/kg");
         settings.drug().ifPresent(drug -> parts.add(drug(drug, settings)));
         number(parts, "foam to fill the lumen ", settings.foamMl(), " mL");
         number(parts, "lesions in one row ", settings.lesions(), "");
-        return String.join("; ", parts);
+        number(parts, "tumescent bed about ", settings.tumescentMl(), " mL");
+        number(parts, "lidocaine ", settings.lidocaineMgPerKg(), " mg/kg");
+        settings.ranges().forEach(range -> parts.add(range(range)));
+        return parts;
     }
 
     private static String drug(String drug, SettingsAdvice settings) {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Searches the highest power with the shortest time that kills the whole wall with the wished probability without char,
@@ -13,32 +15,40 @@ import java.util.function.Predicate;
  * common practice, no source.
  *
  * <p>First it asks for death at once. Where no setting gives that within the limits it asks for death at once or later,
- * which common practice counts as closure of the wall too. Where nothing gives that either it proposes a compromise that
- * never passes the lines of nerve and skin: the setting that reaches through with the least char, or the one that reaches
- * deepest; and it names the limit that stands in the way.
+ * which common practice counts as closure of the wall too. Where nothing gives that either it proposes a compromise: the
+ * deepest setting within every limit if it comes near the outer wall, else one that spares at least nerve and skin, the one
+ * that reaches through with the least char or the one that reaches deepest; and it names the limit that stands in the way.
  *
  * <p>The model with its constants as they stand decides where to look, a few draws narrow it down, all draws decide. A
  * nerve, the skin and the whole wall keep their limits when nine draws of ten do.
  */
 public final class SettingProposer {
-    private static final int FEW_DRAWS = 8;
+    private static final int FEW_DRAWS = 16;
+    private static final int POWERS_PASSED_OVER = 3;
 
     /** Share of the wished probability below which a few draws are enough to turn away; a margin of the search. */
-    private static final double HOPELESS = 0.7;
+    private static final double HOPELESS = 0.8;
 
-    /** Depth in walls, with the constants as they stand, below which no draw is worth taking; a margin of the search. */
-    private static final double FAR_FROM_THROUGH = 0.8;
+    /**
+     * Depth in walls, with the constants as they stand, below which no draw is worth taking, and from which draws are
+     * taken; margins of the search, no clinical numbers.
+     */
+    private static final double FAR_FROM_THROUGH = 0.95;
+
+    private static final double NEARLY_THROUGH = 0.8;
 
     /** A compromise should not stop at the very edge of the wall; no clinical number, a margin of the search. */
     private static final double WELL_THROUGH = 1.1;
 
     private final HeatModel model;
+    private final HeatModel scout;
     private final HeatEnsemble ensemble;
     private final HeatEnsemble few;
     private final HeatLimits limits;
 
     private SettingProposer(HeatModel model, HeatEnsemble ensemble, HeatLimits limits) {
         this.model = model;
+        this.scout = HeatModel.of(model.constants(), Fineness.COARSE);
         this.ensemble = ensemble;
         this.few = ensemble.first(FEW_DRAWS);
         this.limits = limits;
@@ -47,7 +57,7 @@ public final class SettingProposer {
     /**
      * A search under some limits.
      *
-     * @param model decides where to look
+     * @param model tells what the proposed setting does; a coarser one of the same constants decides where to look
      * @param ensemble decides what is proposed
      */
     public static SettingProposer of(HeatModel model, HeatEnsemble ensemble, HeatLimits limits) {
@@ -82,17 +92,30 @@ public final class SettingProposer {
                     .orElseGet(this::compromise);
         }
 
-        /** The highest power that gives the death asked for within every limit. */
+        /** The highest power that gives the death asked for within every limit: wide steps down, then back up. */
         private Optional<ProposedSetting> within(Death death) {
             SettingLimit stronger = SettingLimit.HIGHEST_POWER;
-            for (List<HeatSetting> ladder : ladders) {
-                Rung rung = firstLikely(ladder, death);
+            for (int i = 0; i < ladders.size(); i += POWERS_PASSED_OVER) {
+                Rung rung = firstLikely(ladders.get(i), death);
                 if (rung.spread().isPresent()) {
-                    return Optional.of(answer(rung.spread().get(), death, stronger));
+                    return Optional.of(higher(i, new Rung(rung.spread(), stronger), death));
                 }
                 stronger = rung.limit();
             }
             return Optional.empty();
+        }
+
+        /** The powers passed over above one that works, from the highest down; else the one that works. */
+        private ProposedSetting higher(int works, Rung found, Death death) {
+            SettingLimit stronger = found.limit();
+            for (int i = Math.max(0, works - POWERS_PASSED_OVER + 1); i < works; i++) {
+                Rung rung = firstLikely(ladders.get(i), death);
+                if (rung.spread().isPresent()) {
+                    return answer(rung.spread().get(), death, stronger);
+                }
+                stronger = rung.limit();
+            }
+            return answer(found.spread().orElseThrow(), death, stronger);
         }
 
         /** Shortest time that gives the death asked for with the wished probability within every limit. */
@@ -100,12 +123,17 @@ public final class SettingProposer {
             int over = firstIndex(ladder, setting -> broken(run(setting)).isPresent());
             SettingLimit limit =
                     over < ladder.size() ? broken(run(ladder.get(over))).orElseThrow() : SettingLimit.LONGEST_TIME;
-            if (over == 0 || hopeless(ladder.get(over - 1), death)) {
+            if (over == 0 || death.depthPerWall(run(ladder.get(over - 1))) < FAR_FROM_THROUGH) {
                 return Rung.none(limit);
             }
-            List<HeatSetting> open = ladder.subList(0, over);
+            int near =
+                    firstIndex(ladder.subList(0, over), setting -> death.depthPerWall(run(setting)) >= NEARLY_THROUGH);
+            List<HeatSetting> open = ladder.subList(Math.min(near, over - 1), over);
+            if (hopeless(few.run(open.get(open.size() - 1), slice, measured), death)) {
+                return Rung.none(limit);
+            }
             int start = firstIndex(open, setting -> likely(few.run(setting, slice, measured), death));
-            for (HeatSetting setting : open.subList(Math.max(0, start - 1), open.size())) {
+            for (HeatSetting setting : open.subList(Math.min(start, open.size() - 1), open.size())) {
                 HeatSpread spread = ensemble.run(setting, slice, measured);
                 if (broken(spread).isPresent()) {
                     return Rung.none(broken(spread).get());
@@ -117,19 +145,58 @@ public final class SettingProposer {
             return Rung.none(limit);
         }
 
-        private boolean hopeless(HeatSetting longest, Death death) {
-            return death.depthPerWall(run(longest)) < FAR_FROM_THROUGH
-                    || death.probability(few.run(longest, slice, measured)) < HOPELESS * limits.wishedKillProbability();
+        private boolean hopeless(HeatSpread spread, Death death) {
+            return death.probability(spread) < HOPELESS * limits.wishedKillProbability();
         }
 
         private boolean likely(HeatSpread spread, Death death) {
             return death.probability(spread) >= limits.wishedKillProbability();
         }
 
-        /** The best place of any ladder that keeps nerve and skin, by the model alone, then by all draws. */
+        /** What keeps every limit and comes near the outer wall; else what spares at least nerve and skin. */
         private ProposedSetting compromise() {
-            Place best = ladders.stream()
-                    .map(this::deepestThatSpares)
+            return gentle().orElseGet(this::deepest);
+        }
+
+        /** The deepest setting within every limit, if it comes near the outer wall. */
+        private Optional<ProposedSetting> gentle() {
+            return looked().map(this::longestWithin)
+                    .flatMap(Optional::stream)
+                    .max(Comparator.comparing(place -> Death.AT_ONCE_OR_LATER.depthPerWall(place.run())))
+                    .filter(place -> Death.AT_ONCE_OR_LATER.depthPerWall(place.run()) >= NEARLY_THROUGH)
+                    .map(place -> settled(place.run(), place.limit()));
+        }
+
+        /** Longest time of a ladder that keeps every limit, by the model and by a few draws. */
+        private Optional<Place> longestWithin(List<HeatSetting> ladder) {
+            int over = firstIndex(ladder, setting -> broken(run(setting)).isPresent());
+            List<HeatSetting> open = ladder.subList(0, over);
+            int drawnOver = firstIndex(
+                    open, setting -> broken(few.run(setting, slice, measured)).isPresent());
+            if (drawnOver == 0) {
+                return Optional.empty();
+            }
+            SettingLimit limit = drawnOver < over
+                    ? broken(few.run(ladder.get(drawnOver), slice, measured)).orElseThrow()
+                    : over < ladder.size() ? broken(run(ladder.get(over))).orElseThrow() : SettingLimit.LONGEST_TIME;
+            return Optional.of(new Place(run(ladder.get(drawnOver - 1)), true, false, limit));
+        }
+
+        private ProposedSetting settled(HeatRun run, SettingLimit limit) {
+            HeatSpread spread = ensemble.run(run.setting(), slice, measured);
+            Death death = likely(spread, Death.AT_ONCE_OR_LATER) ? Death.AT_ONCE_OR_LATER : Death.NOT_THROUGH;
+            return answer(spread, death, limit);
+        }
+
+        private Stream<List<HeatSetting>> looked() {
+            return IntStream.range(0, ladders.size())
+                    .filter(i -> i % POWERS_PASSED_OVER == 0)
+                    .mapToObj(ladders::get);
+        }
+
+        /** The best place of any ladder that spares nerve and skin, by the model alone, then by all draws. */
+        private ProposedSetting deepest() {
+            Place best = looked().map(this::deepestThatSpares)
                     .max(Comparator.comparing(Place::spares)
                             .thenComparing(Place::through)
                             .thenComparing(
@@ -155,7 +222,7 @@ public final class SettingProposer {
         }
 
         private HeatRun run(HeatSetting setting) {
-            return runs.computeIfAbsent(setting, wanted -> model.run(wanted, slice));
+            return runs.computeIfAbsent(setting, wanted -> scout.run(wanted, slice));
         }
 
         private ProposedSetting answer(HeatSpread spread, Death death, SettingLimit limit) {

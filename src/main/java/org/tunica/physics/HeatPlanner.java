@@ -33,7 +33,7 @@ import org.tunica.knowledge.Measurement;
 final class HeatPlanner {
     private static final String BLOOD_FILM = "heat.blood.film";
     private static final String BLOOD_SHARE = "heat.blood.share";
-    private static final String TUMESCENT_SD = "heat.setting.tumescent-sd";
+    private static final String TUMESCENT_SD = "heat.slice.tumescent-sd";
     private static final String START = "tissue.tumescent.temperature";
 
     static final int DRAWS = 64;
@@ -67,7 +67,7 @@ final class HeatPlanner {
                 knowledge::value,
                 id -> knowledge.quantity(id).low().orElse(knowledge.value(id)),
                 id -> knowledge.quantity(id).high().orElse(knowledge.value(id)));
-        return HeatEnsemble.of(numbers, DRAWS, SEED, Fineness.CALIBRATED);
+        return HeatEnsemble.of(numbers, DRAWS, SEED, Fineness.COARSE);
     }
 
     /** The outlook of a heat device, or nothing when something it rests on is not known. */

