@@ -1,12 +1,19 @@
 package org.tunica;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
+import org.tunica.heat.BenchFile;
+import org.tunica.heat.Calibration;
+import org.tunica.heat.CalibrationReport;
+import org.tunica.heat.HeatNumbers;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.ProposedChange;
+import org.tunica.knowledge.Standing;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
 import org.tunica.plan.Planner;
@@ -76,6 +83,36 @@ public final class Tunica {
     /** An advice as JSON, {@code tunica-advice/1}; the same advice gives the same bytes. */
     public String toJson(Advice advice) {
         return JsonOutput.of(advice);
+    }
+
+    /**
+     * Fits constants of the heat model to the bench measurements of a laboratory.
+     *
+     * @param what the name of the input, for messages
+     * @param freeIds the constants that may move; empty for those of local standing that move a depth of the file
+     * @throws org.tunica.casefile.FaultyInput with every fault of the file by line and column, or of the constants
+     */
+    public CalibrationReport calibrate(String what, byte[] csv, List<String> freeIds) {
+        Calibration calibration = Calibration.of(new HeatNumbers(
+                knowledge::value,
+                id -> knowledge.quantity(id).low().orElse(knowledge.value(id)),
+                id -> knowledge.quantity(id).high().orElse(knowledge.value(id))));
+        BenchFile bench = calibration.read(what, csv);
+        return calibration.fit(bench, freeIds.isEmpty() ? calibration.acting(bench, this::local) : freeIds);
+    }
+
+    private boolean local(String id) {
+        return knowledge.quantity(id).provenance().standing() == Standing.LOCAL;
+    }
+
+    /**
+     * The change of knowledge a fit would propose; nothing of it is in force.
+     *
+     * @throws org.tunica.casefile.FaultyInput when the bench file names no date, the fit did not come to rest or a constant
+     *     is not fixed by the data
+     */
+    public ProposedChange propose(CalibrationReport report) {
+        return new CalibrationProposal(knowledge, report).change();
     }
 
     /** The JSON Schema of a case, with the words and ranges of this release. */
