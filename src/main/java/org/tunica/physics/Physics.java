@@ -36,6 +36,11 @@ public final class Physics {
         return Collections.unmodifiableSet(quantitiesUsed);
     }
 
+    /** Maps of heat settings; the seed fixes the draws of proposed settings. */
+    public HeatWindows heatWindows(long seed) {
+        return new HeatWindows(knowledge, heat, seed);
+    }
+
     /** Computes the numbers of one segment of a case. */
     public Derived derive(CaseFile caseFile, Segment segment) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
