@@ -64,7 +64,10 @@ final class JsonSchemas {
                 .withNumberInclusiveMinimumResolver(field -> bound(field, PlausibleRange::min))
                 .withNumberInclusiveMaximumResolver(field -> bound(field, PlausibleRange::max))
                 .withEnumResolver(this::ids)
+                .withStringPatternResolver(JsonSchemas::reference)
                 .withArrayMinItemsResolver(JsonSchemas::atLeastOne)
+                .withArrayMaxItemsResolver(
+                        field -> field.getDeclaredName().equals("segments") ? CaseFile.MOST_SEGMENTS : null)
                 .withArrayUniqueItemsResolver(field -> Set.class.isAssignableFrom(element(field)) ? true : null);
         return JsonOutput.of(named(config, CaseFile.class, CaseFile.FORMAT, "Tunica case"));
     }
@@ -145,6 +148,10 @@ final class JsonSchemas {
             case "conditions" -> new ArrayList<>(known.conditionIds());
             default -> null;
         };
+    }
+
+    private static @Nullable String reference(FieldScope field) {
+        return List.of("caseRef", "ref").contains(field.getDeclaredName()) ? "^" + CaseFile.REFERENCE + "$" : null;
     }
 
     private static @Nullable Integer atLeastOne(FieldScope field) {

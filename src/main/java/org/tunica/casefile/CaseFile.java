@@ -14,6 +14,34 @@ public record CaseFile(String caseRef, Patient patient, Room room, List<Limb> li
     /** The word a case file must carry under {@code format}. */
     public static final String FORMAT = "tunica-case/1";
 
+    /** What a reference looks like: no room for a person's name with blanks, nor for control characters. */
+    public static final String REFERENCE = "[A-Za-z0-9][A-Za-z0-9._-]{0,63}";
+
+    /** The most segments one limb may hold. */
+    public static final int MOST_SEGMENTS = 40;
+
+    /** Every number a case may hold, by its JSON path without indexes; each needs a plausible range. */
+    public static final List<String> NUMBERS = List.of(
+            "patient.ageYears",
+            "patient.weightKg",
+            "patient.heightCm",
+            "room.sclerosants.percent",
+            "room.tumescent.lidocainePercent",
+            "limbs.ankleBrachialIndex",
+            "limbs.segments.lengthCm",
+            "limbs.segments.straightCm",
+            "limbs.segments.lumenDiameterMm",
+            "limbs.segments.lumenDiameterSdMm",
+            "limbs.segments.wallThicknessMm",
+            "limbs.segments.wallThicknessSdMm",
+            "limbs.segments.measured.relaxedLumenDiameterMm",
+            "limbs.segments.depthToSkinMm",
+            "limbs.segments.depthToSkinSdMm",
+            "limbs.segments.nerve.gapMm",
+            "limbs.segments.nerve.gapSdMm",
+            "limbs.segments.refluxSeconds",
+            "limbs.segments.topToDeepJunctionCm");
+
     public CaseFile {
         limbs = List.copyOf(limbs);
     }

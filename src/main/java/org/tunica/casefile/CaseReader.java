@@ -10,14 +10,12 @@ import java.util.regex.Pattern;
 
 /** Reads a case file field by field and lists every fault it meets. */
 final class CaseReader {
-    /** Letters, digits and a few marks: no room for a person's name with blanks, nor for control characters. */
-    private static final Pattern REFERENCE = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,63}");
-
-    private static final int MOST_SEGMENTS = 40;
+    private static final Pattern REFERENCE = Pattern.compile(CaseFile.REFERENCE);
 
     private final KnownWords known;
     private final Faults faults = new Faults();
     private final Set<String> refs = new HashSet<>();
+    private final Set<Limb.Side> sides = new HashSet<>();
 
     CaseReader(KnownWords known) {
         this.known = known;
@@ -25,6 +23,7 @@ final class CaseReader {
 
     CaseFile read(String what, byte[] bytes) {
         FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
+        faults.throwIfAny(what);
         format(root);
         String caseRef = reference(root, "caseRef");
         Patient patient = patient(part(root, "patient"));
@@ -38,7 +37,7 @@ final class CaseReader {
     private void format(FieldReader root) {
         String format = root.requiredText("format");
         if (!format.isEmpty() && !format.equals(CaseFile.FORMAT)) {
-            root.fault("format", "must be \"" + CaseFile.FORMAT + "\"");
+            root.fault("format", "must be \"" + CaseFile.FORMAT + "\", is \"" + FieldReader.shorten(format) + "\"");
         }
     }
 
@@ -106,26 +105,31 @@ final class CaseReader {
 
     private List<Limb> limbs(FieldReader root) {
         List<Limb> read = new ArrayList<>();
-        Set<Limb.Side> sides = new HashSet<>();
         for (FieldReader reader : list(root, "limbs")) {
-            Limb limb = limb(reader);
-            if (reader.has("side") && !sides.add(limb.side())) {
-                reader.fault("side", "the " + limb.side().word() + " side stands twice; put its segments together");
-            }
-            read.add(limb);
+            read.add(limb(reader));
         }
         return read;
     }
 
+    private Limb.Side side(FieldReader limb) {
+        Optional<Limb.Side> side = limb.required("side", limb.word("side", Limb.Side.class));
+        if (side.isPresent() && !sides.add(side.get())) {
+            limb.fault("side", "the " + side.get().word() + " side stands twice; put its segments together");
+        }
+        return side.orElse(Limb.Side.LEFT);
+    }
+
     private Limb limb(FieldReader limb) {
-        Limb.Side side = limb.requiredWord("side", Limb.Side.class);
+        Limb.Side side = side(limb);
         Optional<Limb.CeapClass> ceapClass = limb.word("ceapClass", Limb.CeapClass.class);
         OptionalDouble index = number(limb, "ankleBrachialIndex", "limbs.ankleBrachialIndex");
         Optional<Limb.DeepVeins> deepVeins = limb.word("deepVeins", Limb.DeepVeins.class);
         List<Segment> segments = new ArrayList<>();
         List<FieldReader> readers = list(limb, "segments");
-        if (readers.size() > MOST_SEGMENTS) {
-            limb.fault("segments", "holds " + readers.size() + " segments; at most " + MOST_SEGMENTS + " are read");
+        if (readers.size() > CaseFile.MOST_SEGMENTS) {
+            limb.fault(
+                    "segments",
+                    "holds " + readers.size() + " segments; at most " + CaseFile.MOST_SEGMENTS + " are read");
         } else {
             readers.forEach(reader -> segments.add(segment(reader)));
         }
@@ -196,8 +200,17 @@ final class CaseReader {
     }
 
     private static String outside(double number, PlausibleRange range) {
-        String unit = range.unit().equals("1") ? "" : " " + range.unit();
-        return "must be " + plain(range.min()) + " to " + plain(range.max()) + unit + ", is " + plain(number);
+        return "must be " + plain(range.min()) + " to " + plain(range.max()) + unit(range.unit()) + ", is "
+                + plain(number);
+    }
+
+    /** UCUM as people write it. */
+    private static String unit(String ucum) {
+        return switch (ucum) {
+            case "1" -> "";
+            case "a" -> " years";
+            default -> " " + ucum;
+        };
     }
 
     private static String plain(double number) {

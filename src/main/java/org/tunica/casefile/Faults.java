@@ -1,11 +1,12 @@
 package org.tunica.casefile;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
-/** Gathers every fault of one input, so that a reader can mend them all at once. */
+/** Gathers every fault of one input, each once, so that a reader can mend them all at once. */
 public final class Faults {
-    private final List<Fault> found = new ArrayList<>();
+    private final Set<Fault> found = new LinkedHashSet<>();
 
     /** Notes one fault at a place. */
     public void add(String place, String says) {
@@ -30,7 +31,7 @@ public final class Faults {
      */
     public void throwIfAny(String what) {
         if (!found.isEmpty()) {
-            throw new FaultyInput(what, found);
+            throw new FaultyInput(what, list());
         }
     }
 }

@@ -3,8 +3,10 @@ package org.tunica.casefile;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -34,8 +36,24 @@ public final class FieldReader {
         this.path = path;
         this.faults = faults;
         if (!node.isObject()) {
-            faults.add(path, "must be an object, is " + kind(node));
+            faults.add(path.endsWith(":") ? path.substring(0, path.length() - 1) : path, notAnObject(node));
         }
+    }
+
+    private FieldReader(String path, Faults faults) {
+        this.node = JsonNodeFactory.instance.missingNode();
+        this.path = path;
+        this.faults = faults;
+    }
+
+    /** A reader of an input whose fault is noted already: nothing is in it, and nothing more is asked of it. */
+    public static FieldReader ofUnreadable(String path, Faults faults) {
+        return new FieldReader(path, faults);
+    }
+
+    /** Whether this is an object at all; its fault is noted if not. */
+    public boolean readable() {
+        return node.isObject();
     }
 
     /** The path of this object. */
@@ -153,6 +171,16 @@ public final class FieldReader {
         return new FieldReader(JsonNodeFactory.instance.objectNode(), place(field), faults);
     }
 
+    /** The objects this object holds, by name in file order; an entry that is none is a fault. */
+    public Map<String, FieldReader> parts() {
+        Map<String, FieldReader> parts = new LinkedHashMap<>();
+        for (String name : names()) {
+            asked.add(name);
+            parts.put(name, new FieldReader(node.get(name), place(name), faults));
+        }
+        return parts;
+    }
+
     /** The objects of a list, or unknown. */
     public Optional<List<FieldReader>> objects(String field) {
         return value(field).map(value -> {
@@ -189,9 +217,9 @@ public final class FieldReader {
         return has(field) && node.get(field).isArray();
     }
 
-    /** Notes a fault when the field is missing. */
+    /** Notes a fault when the field is missing from an object. */
     public <T> Optional<T> required(String field, Optional<T> value) {
-        if (value.isEmpty() && !has(field)) {
+        if (value.isEmpty() && readable() && !has(field)) {
             fault(field, "must be given");
         }
         return value;
@@ -250,6 +278,10 @@ public final class FieldReader {
         return Arrays.stream(words.getEnumConstants()).map(Word::word).toList();
     }
 
+    private static String notAnObject(JsonNode node) {
+        return node.isMissingNode() ? "is empty" : "must be an object, is " + kind(node);
+    }
+
     private static String kind(JsonNode value) {
         if (value.isObject()) {
             return "an object";
@@ -257,10 +289,14 @@ public final class FieldReader {
         if (value.isArray()) {
             return "a list";
         }
+        if (value.isString() && value.stringValue().isBlank()) {
+            return "empty";
+        }
         return shorten(value.toString());
     }
 
-    private static String shorten(String text) {
+    /** A text of the input, short enough for a message. */
+    static String shorten(String text) {
         return text.length() <= LONGEST_ECHO ? text : text.substring(0, LONGEST_ECHO) + "...";
     }
 

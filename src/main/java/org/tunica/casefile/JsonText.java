@@ -1,5 +1,8 @@
 package org.tunica.casefile;
 
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadConstraints;
@@ -33,10 +36,32 @@ public final class JsonText {
             throw fault(what, "is " + bytes.length + " bytes long; at most " + LARGEST_BYTES + " are read");
         }
         try {
-            return READER.readTree(bytes);
+            JsonNode tree = READER.readTree(utf8(what, bytes));
+            if (tree.isMissingNode()) {
+                throw fault(what, "is empty");
+            }
+            return tree;
         } catch (JacksonException e) {
-            throw fault(what, "is not readable JSON" + where(e) + ": " + e.getOriginalMessage());
+            throw fault(what, "is not readable JSON" + where(e) + ": " + plain(e.getOriginalMessage()));
         }
+    }
+
+    /** The text; the parser itself would guess at other encodings. A byte order mark is passed over. */
+    private static String utf8(String what, byte[] bytes) {
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            throw fault(what, "is not UTF-8 text");
+        }
+    }
+
+    /** The parser's message without the name of the Java method that would lift a limit. */
+    private static String plain(String message) {
+        return message.replaceAll("[,(]? ?from `[^`]*`", "");
     }
 
     private static String where(JacksonException e) {

@@ -57,7 +57,8 @@ final class AdviceText {
         String title = "Segment " + segment.ref() + ": " + segment.side().word().toUpperCase(Locale.ROOT) + " leg, "
                 + segment.vein().word().replace('-', ' ') + ", "
                 + segment.level().word().replace('-', ' ');
-        out.append(title).append('\n').append("=".repeat(title.length())).append('\n');
+        paragraph(0, title);
+        out.append("=".repeat(Math.min(title.length(), width))).append('\n');
         paragraph(MARGIN, numbers(segment.derived()));
         out.append('\n');
         ranked(segment);
@@ -115,7 +116,7 @@ final class AdviceText {
                 .mapToInt(technique -> technique.says().length())
                 .max()
                 .orElse(20);
-        return Math.min(longest + 2, width / 2);
+        return Math.min(longest + 2, width - MARGIN - RANK - STANDING - Wrap.NARROWEST);
     }
 
     private void details(OptionAdvice option) {

@@ -7,6 +7,7 @@ import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -29,7 +30,7 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(
             names = "--width",
             paramLabel = "COLUMNS",
-            description = "Width of the text (default: that of the terminal).")
+            description = "Width of the text, 60 to 160 (default: that of the terminal).")
     private int width = TextWidth.ofTerminal();
 
     @Spec
@@ -41,6 +42,9 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (!TextWidth.allows(width)) {
+            throw new ParameterException(spec.commandLine(), "--width " + TextWidth.ALLOWED + ", is " + width);
+        }
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
         CaseFile caseFile = tunica.readCase(file, bytes);

@@ -1,6 +1,8 @@
 package org.tunica.cli;
 
+import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.plan.Advice;
 import picocli.CommandLine;
@@ -21,7 +23,12 @@ public final class Main {
 
     /** Runs the program and ends it with its exit code. */
     public static void main(String[] args) {
-        System.exit(run(args, new PrintWriter(System.out, true), new PrintWriter(System.err, true)));
+        System.exit(run(args, utf8(System.out), utf8(System.err)));
+    }
+
+    /** JSON is UTF-8 whatever the locale. */
+    private static PrintWriter utf8(PrintStream stream) {
+        return new PrintWriter(stream, true, StandardCharsets.UTF_8);
     }
 
     /**

@@ -1,11 +1,14 @@
 package org.tunica.cli;
 
+import java.util.Arrays;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** Prints the JSON Schema of a contract. */
 @Command(
@@ -24,7 +27,21 @@ final class SchemaCommand implements Callable<Integer> {
         }
     }
 
-    @Parameters(paramLabel = "CONTRACT", description = "One of: ${COMPLETION-CANDIDATES}.")
+    /** Reads the name of a contract as it stands in the help. */
+    static final class ContractName implements ITypeConverter<Contract> {
+        @Override
+        public Contract convert(String name) {
+            return Arrays.stream(Contract.values())
+                    .filter(contract -> contract.toString().equals(name))
+                    .findFirst()
+                    .orElseThrow(() -> new TypeConversionException("must be case or advice, is \"" + name + "\""));
+        }
+    }
+
+    @Parameters(
+            paramLabel = "CONTRACT",
+            description = "One of: ${COMPLETION-CANDIDATES}.",
+            converter = ContractName.class)
     private Contract contract = Contract.CASE;
 
     @Spec

@@ -177,6 +177,7 @@ final class Bioheat {
     /** Tridiagonal solve with pinned rows; the inner face enters as a neighbour of the first shell. */
     private void solve(double dtS) {
         conductance[0] = innerWPerMK;
+        double perS = 1 / dtS;
         double previousUpper = 0;
         double previousRight = innerC;
         for (int i = 0; i < n; i++) {
@@ -184,8 +185,8 @@ final class Bioheat {
                 previousUpper = 0;
                 previousRight = medium.boilingC;
             } else {
-                double kept = storage[i] / dtS;
-                double blood = medium.perfusionWPerM3K[i] * grid.volumeM2[i];
+                double kept = storage[i] * perS;
+                double blood = medium.perfusionWPerMK[i];
                 double known = kept * beforeC[i] + sourceWPerM[i] + blood * medium.bodyC + boundaryWPerM(i);
                 double inverse = 1 / (kept + blood + conductance[i] * (1 - previousUpper) + conductance[i + 1]);
                 previousUpper = conductance[i + 1] * inverse;
@@ -229,7 +230,7 @@ final class Bioheat {
                 + face
                 + conductance[i] * (inside - here)
                 + conductance[i + 1] * (outside - here)
-                - medium.perfusionWPerM3K[i] * grid.volumeM2[i] * (here - medium.bodyC)
+                - medium.perfusionWPerMK[i] * (here - medium.bodyC)
                 - storage[i] / dtS * (here - beforeC[i]);
     }
 
@@ -238,7 +239,7 @@ final class Bioheat {
         double perfused = 0;
         for (int i = 0; i < n; i++) {
             source += sourceWPerM[i];
-            perfused += medium.perfusionWPerM3K[i] * grid.volumeM2[i] * (temperatureC[i] - medium.bodyC);
+            perfused += medium.perfusionWPerMK[i] * (temperatureC[i] - medium.bodyC);
         }
         double inner = innerWPerM + innerWPerMK * (innerC - temperatureC[0]);
         if (innerCondenses) {

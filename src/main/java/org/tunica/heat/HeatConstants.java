@@ -1,5 +1,6 @@
 package org.tunica.heat;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -50,7 +51,7 @@ public final class HeatConstants {
 
     /** Ids of the devices, in a fixed order. */
     Set<String> deviceIds() {
-        return java.util.Collections.unmodifiableSet(devices.keySet());
+        return Collections.unmodifiableSet(devices.keySet());
     }
 
     /** @throws IllegalArgumentException for an id that is not a heat device */

@@ -56,6 +56,7 @@ public final class HeatEnsemble {
      * @param numbers constants and their ranges
      * @param count number of draws, 64 to 128 for a displayed result
      * @param seed fixes the draws
+     * @param fineness steps and shells of every run
      */
     public static HeatEnsemble of(HeatNumbers numbers, int count, long seed, Fineness fineness) {
         Checks.positive("count", count);

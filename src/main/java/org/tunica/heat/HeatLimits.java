@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
  * What a proposed heat setting must keep; every number by its id in knowledge/limits/heat-settings.yaml.
  *
  * @param leastEnergyJPerCm smallest linear energy accepted
+ * @param mostEnergyJPerCm largest linear energy accepted
  * @param mostCycles most heating cycles on one length of vein
  * @param mostPulsesPerCm most steam pulses for one centimetre
  * @param wishedKillProbability that the whole wall dies
@@ -16,6 +17,7 @@ public record HeatLimits(
         Steps powerW,
         Steps pullbackSPerCm,
         double leastEnergyJPerCm,
+        double mostEnergyJPerCm,
         int mostCycles,
         int mostPulsesPerCm,
         double wishedKillProbability,
@@ -64,6 +66,7 @@ public record HeatLimits(
                 steps(number, id + "power"),
                 steps(number, id + "pullback"),
                 number.applyAsDouble(id + "energy.min"),
+                number.applyAsDouble(id + "energy.max"),
                 (int) number.applyAsDouble(id + "cycles.max"),
                 (int) number.applyAsDouble(id + "pulses.max"),
                 number.applyAsDouble(id + "kill-probability"),

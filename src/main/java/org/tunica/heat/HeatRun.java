@@ -15,7 +15,8 @@ import java.util.Set;
  * @param innerWallDryness share of water lost in the inner layer of the wall
  * @param charIndex charring starts at 1; higher values are not graded
  * @param perforationIndex perforation is feared at 1; a drying index only
- * @param innerWallPeakC highest temperature of the innermost wall
+ * @param innerWallPeakC highest temperature of the innermost wall; a shell that dries overshoots for one step, by some ten
+ *     degrees
  * @param outerWallPeakC highest temperature of the outermost wall
  * @param nerve how warm the nerve gets, when the slice has one
  * @param skin how warm the skin gets, when the slice has one

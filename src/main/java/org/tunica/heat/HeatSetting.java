@@ -9,7 +9,11 @@ public sealed interface HeatSetting {
     /** Id of the device, see {@link HeatModel#devices()}. */
     String deviceId();
 
-    /** The same setting after all its numbers were held against the range the model answers for. */
+    /**
+     * Holds every number against the range the model answers for.
+     *
+     * @throws IllegalArgumentException with the name and value of the first outside it
+     */
     void checkAgainst(Validity validity);
 
     /**
@@ -45,7 +49,8 @@ public sealed interface HeatSetting {
             for (int i = 0; i < limits.pullbackSPerCm().count(); i++) {
                 Pulled setting =
                         new Pulled(deviceId, powerW, limits.pullbackSPerCm().at(i));
-                if (setting.energyJPerCm() >= limits.leastEnergyJPerCm()) {
+                if (setting.energyJPerCm() >= limits.leastEnergyJPerCm()
+                        && setting.energyJPerCm() <= limits.mostEnergyJPerCm()) {
                     ladder.add(setting);
                 }
             }

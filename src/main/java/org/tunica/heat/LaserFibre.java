@@ -1,5 +1,6 @@
 package org.tunica.heat;
 
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -29,7 +30,7 @@ record LaserFibre(
         RADIAL;
 
         String id() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

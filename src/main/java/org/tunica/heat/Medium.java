@@ -7,7 +7,7 @@ final class Medium {
     final double[] wetConductivity;
     final double[] wetHeatCapacity;
     final double[] waterKgPerM3;
-    final double[] perfusionWPerM3K;
+    final double[] perfusionWPerMK;
     final double[] startC;
     final double dryConductivity;
     final double dryHeatCapacity;
@@ -21,7 +21,7 @@ final class Medium {
         wetConductivity = new double[n];
         wetHeatCapacity = new double[n];
         waterKgPerM3 = new double[n];
-        perfusionWPerM3K = new double[n];
+        perfusionWPerMK = new double[n];
         this.startC = new double[n];
         dryConductivity = tissue.dry().conductivityWPerMK();
         dryHeatCapacity = tissue.dry().heatCapacityJPerM3K();
@@ -33,7 +33,9 @@ final class Medium {
         fill(grid.filmCells, grid.wallEnd, tissue.wall(), startC);
         fill(grid.wallEnd, grid.tumescentEnd, tissue.tumescent(), startC);
         fill(grid.tumescentEnd, n, tissue.fat(), bodyC);
-        Arrays.fill(perfusionWPerM3K, grid.tumescentEnd, n, tissue.perfusionPerS() * tissue.bloodJPerM3K());
+        for (int i = grid.tumescentEnd; i < n; i++) {
+            perfusionWPerMK[i] = tissue.perfusionPerS() * tissue.bloodJPerM3K() * grid.volumeM2[i];
+        }
     }
 
     private void fill(int from, int to, TissueConstants.Layer layer, double temperatureC) {

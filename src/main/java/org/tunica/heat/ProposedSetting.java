@@ -6,7 +6,7 @@ package org.tunica.heat;
  * @param setting the setting
  * @param run what it does to the slice as measured, with the constants as they stand
  * @param spread what it does over all that is not known
- * @param killsAsWished whether the whole wall dies with the wished probability
+ * @param death how the whole wall is expected to die with the wished probability, if it is
  * @param staysWithinLimits whether char, perforation, nerve and skin keep their limits
  * @param limit what keeps a stronger setting from being proposed
  */
@@ -14,6 +14,12 @@ public record ProposedSetting(
         HeatSetting setting,
         HeatRun run,
         HeatSpread spread,
-        boolean killsAsWished,
+        Death death,
         boolean staysWithinLimits,
-        SettingLimit limit) {}
+        SettingLimit limit) {
+
+    /** Whether the whole wall dies, at once or later, with the wished probability. */
+    public boolean killsAsWished() {
+        return death != Death.NOT_THROUGH;
+    }
+}

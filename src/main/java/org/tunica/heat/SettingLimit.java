@@ -10,7 +10,7 @@ public enum SettingLimit {
     NERVE,
     /** The skin would be warmed past its line. */
     SKIN,
-    /** The longest time, most cycles or most pulses accepted. */
+    /** The longest time, the largest linear energy, most cycles or most pulses accepted. */
     LONGEST_TIME,
     /** The highest power accepted. */
     HIGHEST_POWER

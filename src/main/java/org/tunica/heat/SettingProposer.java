@@ -1,23 +1,36 @@
 package org.tunica.heat;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
  * Searches the highest power with the shortest time that kills the whole wall with the wished probability without char,
  * perforation, or a nerve or skin past its red line; that high power and short time warm least around the vein is
- * common practice, no source. When there is none, the setting within the limits that kills most, and the limit that
- * stands in the way.
+ * common practice, no source.
  *
- * <p>A nerve, the skin and the whole wall keep their limits when nine draws of ten do.
+ * <p>First it asks for death at once. Where no setting gives that within the limits it asks for death at once or later,
+ * which common practice counts as closure of the wall too. Where nothing gives that either it proposes a compromise that
+ * never passes the lines of nerve and skin: the setting that reaches through with the least char, or the one that reaches
+ * deepest; and it names the limit that stands in the way.
+ *
+ * <p>The model with its constants as they stand decides where to look, a few draws narrow it down, all draws decide. A
+ * nerve, the skin and the whole wall keep their limits when nine draws of ten do.
  */
 public final class SettingProposer {
-    /** Ladders all draws look at when no setting does all that is wished. */
-    private static final int LOOKED_AT = 2;
-
     private static final int FEW_DRAWS = 8;
+
+    /** Share of the wished probability below which a few draws are enough to turn away; a margin of the search. */
+    private static final double HOPELESS = 0.7;
+
+    /** Depth in walls, with the constants as they stand, below which no draw is worth taking; a margin of the search. */
+    private static final double FAR_FROM_THROUGH = 0.8;
+
+    /** A compromise should not stop at the very edge of the wall; no clinical number, a margin of the search. */
+    private static final double WELL_THROUGH = 1.1;
 
     private final HeatModel model;
     private final HeatEnsemble ensemble;
@@ -32,6 +45,8 @@ public final class SettingProposer {
     }
 
     /**
+     * A search under some limits.
+     *
      * @param model decides where to look
      * @param ensemble decides what is proposed
      */
@@ -53,7 +68,7 @@ public final class SettingProposer {
         private final VeinSlice slice;
         private final MeasurementSpread measured;
         private final List<List<HeatSetting>> ladders;
-        private SettingLimit stronger = SettingLimit.HIGHEST_POWER;
+        private final Map<HeatSetting, HeatRun> runs = new HashMap<>();
 
         Search(String deviceId, VeinSlice slice, MeasurementSpread measured) {
             this.slice = slice;
@@ -62,135 +77,151 @@ public final class SettingProposer {
         }
 
         ProposedSetting proposed() {
-            for (List<HeatSetting> ladder : ladders) {
-                Optional<HeatSpread> kills = firstThatKills(ladder);
-                if (kills.isPresent() && broken(kills.get()).isEmpty()) {
-                    return answer(kills.get(), stronger);
-                }
-                stronger = kills.flatMap(this::broken).orElse(SettingLimit.LONGEST_TIME);
-            }
-            return compromise();
+            return within(Death.AT_ONCE)
+                    .or(() -> within(Death.AT_ONCE_OR_LATER))
+                    .orElseGet(this::compromise);
         }
 
-        /** Shortest time on a ladder that kills as wished; empty when none does or the wall chars long before. */
-        private Optional<HeatSpread> firstThatKills(List<HeatSetting> ladder) {
-            int start = firstIndex(ladder, setting -> model.run(setting, slice).killDepthPerWall() >= 1);
-            for (int i = start; i < ladder.size(); i++) {
-                HeatSpread spread = ensemble.run(ladder.get(i), slice, measured);
-                if (spread.killProbability() >= limits.wishedKillProbability()
-                        || broken(spread).isPresent()) {
-                    return Optional.of(spread);
+        /** The highest power that gives the death asked for within every limit. */
+        private Optional<ProposedSetting> within(Death death) {
+            SettingLimit stronger = SettingLimit.HIGHEST_POWER;
+            for (List<HeatSetting> ladder : ladders) {
+                Rung rung = firstLikely(ladder, death);
+                if (rung.spread().isPresent()) {
+                    return Optional.of(answer(rung.spread().get(), death, stronger));
                 }
+                stronger = rung.limit();
             }
             return Optional.empty();
         }
 
-        /** The setting within the limits that kills most; a few draws choose where all of them look. */
+        /** Shortest time that gives the death asked for with the wished probability within every limit. */
+        private Rung firstLikely(List<HeatSetting> ladder, Death death) {
+            int over = firstIndex(ladder, setting -> broken(run(setting)).isPresent());
+            SettingLimit limit =
+                    over < ladder.size() ? broken(run(ladder.get(over))).orElseThrow() : SettingLimit.LONGEST_TIME;
+            if (over == 0 || hopeless(ladder.get(over - 1), death)) {
+                return Rung.none(limit);
+            }
+            List<HeatSetting> open = ladder.subList(0, over);
+            int start = firstIndex(open, setting -> likely(few.run(setting, slice, measured), death));
+            for (HeatSetting setting : open.subList(Math.max(0, start - 1), open.size())) {
+                HeatSpread spread = ensemble.run(setting, slice, measured);
+                if (broken(spread).isPresent()) {
+                    return Rung.none(broken(spread).get());
+                }
+                if (likely(spread, death)) {
+                    return new Rung(Optional.of(spread), limit);
+                }
+            }
+            return Rung.none(limit);
+        }
+
+        private boolean hopeless(HeatSetting longest, Death death) {
+            return death.depthPerWall(run(longest)) < FAR_FROM_THROUGH
+                    || death.probability(few.run(longest, slice, measured)) < HOPELESS * limits.wishedKillProbability();
+        }
+
+        private boolean likely(HeatSpread spread, Death death) {
+            return death.probability(spread) >= limits.wishedKillProbability();
+        }
+
+        /** The best place of any ladder that keeps nerve and skin, by the model alone, then by all draws. */
         private ProposedSetting compromise() {
-            Comparator<HeatSpread> merit = this::compareMerit;
-            return ladders.stream()
-                    .map(this::longestWithin)
-                    .sorted(Comparator.comparing(Place::spread, merit).reversed())
-                    .limit(LOOKED_AT)
-                    .map(this::settled)
-                    .max(Comparator.comparing(Answer::spread, merit))
-                    .map(best -> answer(best.spread(), best.limit()))
+            Place best = ladders.stream()
+                    .map(this::deepestThatSpares)
+                    .max(Comparator.comparing(Place::spares)
+                            .thenComparing(Place::through)
+                            .thenComparing(
+                                    place -> place.through() ? -place.run().charIndex() : 0)
+                            .thenComparing(place -> Death.AT_ONCE_OR_LATER.depthPerWall(place.run())))
                     .orElseThrow();
+            HeatSpread spread = ensemble.run(best.run().setting(), slice, measured);
+            Death death = likely(spread, Death.AT_ONCE_OR_LATER) ? Death.AT_ONCE_OR_LATER : Death.NOT_THROUGH;
+            return answer(spread, death, broken(spread).orElse(best.limit()));
         }
 
-        /** Longest time of a ladder within the limits: by the model alone, then by a few draws. */
-        private Place longestWithin(List<HeatSetting> ladder) {
-            int over = firstIndex(ladder, setting -> breaks(model.run(setting, slice)));
-            List<HeatSetting> shorter = ladder.subList(0, over);
-            int drawnOver = firstIndex(
-                    shorter,
-                    setting -> broken(few.run(setting, slice, measured)).isPresent());
-            int index = Math.max(0, drawnOver - 1);
-            return new Place(ladder, index, few.run(ladder.get(index), slice, measured));
-        }
-
-        /** The same place by all draws: shorter while a limit is broken, else longer while none is. */
-        private Answer settled(Place place) {
-            List<HeatSetting> ladder = place.ladder();
-            int i = place.index();
-            HeatSpread spread = ensemble.run(ladder.get(i), slice, measured);
-            Optional<SettingLimit> limit = broken(spread);
-            while (broken(spread).isPresent() && i > 0) {
-                limit = broken(spread);
-                i--;
-                spread = ensemble.run(ladder.get(i), slice, measured);
+        /** Shortest time of a ladder that reaches through, or the longest that still keeps nerve and skin. */
+        private Place deepestThatSpares(List<HeatSetting> ladder) {
+            int over = firstIndex(ladder, setting -> harms(run(setting)).isPresent());
+            int through =
+                    firstIndex(ladder, setting -> Death.AT_ONCE_OR_LATER.depthPerWall(run(setting)) >= WELL_THROUGH);
+            if (through < over) {
+                return new Place(run(ladder.get(through)), true, true, SettingLimit.LONGEST_TIME);
             }
-            while (limit.isEmpty() && i + 1 < ladder.size()) {
-                i++;
-                HeatSpread longer = ensemble.run(ladder.get(i), slice, measured);
-                limit = broken(longer);
-                spread = limit.isEmpty() ? longer : spread;
-            }
-            return new Answer(spread, limit.orElse(SettingLimit.LONGEST_TIME));
+            SettingLimit limit =
+                    over < ladder.size() ? harms(run(ladder.get(over))).orElseThrow() : SettingLimit.LONGEST_TIME;
+            return new Place(run(ladder.get(Math.max(0, over - 1))), over > 0, false, limit);
         }
 
-        /** Within the limits before outside, outside with less char before more; then by what dies. */
-        private int compareMerit(HeatSpread one, HeatSpread other) {
-            return Comparator.comparing((HeatSpread spread) -> broken(spread).isEmpty())
-                    .thenComparing(spread -> broken(spread).isEmpty() ? 0 : -spread.charProbability())
-                    .thenComparing(HeatSpread::killProbability)
-                    .thenComparing(HeatSpread::delayedProbability)
-                    .thenComparing(spread -> spread.delayedDepthPerWall().p50())
-                    .compare(one, other);
+        private HeatRun run(HeatSetting setting) {
+            return runs.computeIfAbsent(setting, wanted -> model.run(wanted, slice));
         }
 
-        private ProposedSetting answer(HeatSpread spread, SettingLimit limit) {
+        private ProposedSetting answer(HeatSpread spread, Death death, SettingLimit limit) {
             return new ProposedSetting(
                     spread.setting(),
-                    model.run(spread.setting(), slice),
+                    run(spread.setting()),
                     spread,
-                    spread.killProbability() >= limits.wishedKillProbability(),
+                    death,
                     broken(spread).isEmpty(),
                     limit);
         }
+    }
 
-        /** First setting of a ladder for which something holds that goes on holding, or the size when none. */
-        private int firstIndex(List<HeatSetting> ladder, Predicate<HeatSetting> holds) {
-            int low = 0;
-            int high = ladder.size();
-            while (low < high) {
-                int middle = (low + high) / 2;
-                if (holds.test(ladder.get(middle))) {
-                    high = middle;
-                } else {
-                    low = middle + 1;
-                }
-            }
-            return low;
-        }
-
-        private boolean breaks(HeatRun run) {
-            return run.chars()
-                    || run.perforationIndex() >= limits.mostPerforationIndex()
-                    || run.nerve()
-                            .filter(point -> !limits.nerve().accepts(point))
-                            .isPresent()
-                    || run.skin().filter(point -> !limits.skin().accepts(point)).isPresent();
-        }
-
-        private Optional<SettingLimit> broken(HeatSpread spread) {
-            if (spread.charProbability() > limits.mostCharProbability()) {
-                return Optional.of(SettingLimit.CHAR);
-            }
-            if (spread.perforationIndex().p90() >= limits.mostPerforationIndex()) {
-                return Optional.of(SettingLimit.PERFORATION);
-            }
-            if (tooWarm(spread.nerve(), limits.nerve())) {
-                return Optional.of(SettingLimit.NERVE);
-            }
-            return tooWarm(spread.skin(), limits.skin()) ? Optional.of(SettingLimit.SKIN) : Optional.empty();
+    /** What a ladder offers, or the limit that keeps it from offering anything. */
+    private record Rung(Optional<HeatSpread> spread, SettingLimit limit) {
+        static Rung none(SettingLimit limit) {
+            return new Rung(Optional.empty(), limit);
         }
     }
 
-    /** A place on a ladder and what a few draws say of it. */
-    private record Place(List<HeatSetting> ladder, int index, HeatSpread spread) {}
+    /** A place on a ladder: whether it spares nerve and skin, whether it reaches through, and what stops it. */
+    private record Place(HeatRun run, boolean spares, boolean through, SettingLimit limit) {}
 
-    private record Answer(HeatSpread spread, SettingLimit limit) {}
+    /** First setting of a ladder for which something holds that goes on holding, or the size when none. */
+    private static int firstIndex(List<HeatSetting> ladder, Predicate<HeatSetting> holds) {
+        int low = 0;
+        int high = ladder.size();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (holds.test(ladder.get(middle))) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    private Optional<SettingLimit> broken(HeatRun run) {
+        if (run.chars()) {
+            return Optional.of(SettingLimit.CHAR);
+        }
+        return run.perforationIndex() >= limits.mostPerforationIndex()
+                ? Optional.of(SettingLimit.PERFORATION)
+                : harms(run);
+    }
+
+    private Optional<SettingLimit> harms(HeatRun run) {
+        if (run.nerve().filter(point -> !limits.nerve().accepts(point)).isPresent()) {
+            return Optional.of(SettingLimit.NERVE);
+        }
+        return run.skin().filter(point -> !limits.skin().accepts(point)).map(point -> SettingLimit.SKIN);
+    }
+
+    private Optional<SettingLimit> broken(HeatSpread spread) {
+        if (spread.charProbability() > limits.mostCharProbability()) {
+            return Optional.of(SettingLimit.CHAR);
+        }
+        if (spread.perforationIndex().p90() >= limits.mostPerforationIndex()) {
+            return Optional.of(SettingLimit.PERFORATION);
+        }
+        if (tooWarm(spread.nerve(), limits.nerve())) {
+            return Optional.of(SettingLimit.NERVE);
+        }
+        return tooWarm(spread.skin(), limits.skin()) ? Optional.of(SettingLimit.SKIN) : Optional.empty();
+    }
 
     private static boolean tooWarm(Optional<WarmedSpread> point, HeatLimits.Warmth warmth) {
         return point.filter(spread -> spread.peakC().p90() >= warmth.redPeakC()

@@ -32,7 +32,7 @@ public final class Bundle {
     /** The largest file read, in bytes. */
     public static final int LARGEST_FILE_BYTES = 1_000_000;
 
-    /** The most files read. */
+    /** The most files read from one folder. */
     public static final int MOST_FILES = 2_000;
 
     private static final List<String> FOLDERS = List.of("knowledge/", "rules/");
@@ -142,22 +142,29 @@ public final class Bundle {
 
     private static void readFolder(Path root, Path folder, SortedMap<String, String> texts, Faults faults) {
         if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-            faults.add(root.relativize(folder).toString(), "is not a folder");
+            faults.add(path(root, folder), "is not a folder");
             return;
         }
         try (Stream<Path> walk = Files.walk(folder)) {
-            for (Path file : walk.sorted().limit(MOST_FILES + 1L).toList()) {
-                String path = root.relativize(file).toString().replace('\\', '/');
-                if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && belongs(path)) {
-                    readFile(file, path, texts, faults);
-                }
+            List<Path> files = walk.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+                    .filter(file -> belongs(path(root, file)))
+                    .limit(MOST_FILES + 1L)
+                    .sorted()
+                    .toList();
+            if (files.size() > MOST_FILES) {
+                faults.add(path(root, folder), "holds more than " + MOST_FILES + " files");
+                return;
+            }
+            for (Path file : files) {
+                readFile(file, path(root, file), texts, faults);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        if (texts.size() > MOST_FILES) {
-            faults.add(root.relativize(folder).toString(), "holds more than " + MOST_FILES + " files");
-        }
+    }
+
+    private static String path(Path root, Path file) {
+        return root.relativize(file).toString().replace('\\', '/');
     }
 
     private static void readFile(Path file, String path, SortedMap<String, String> texts, Faults faults)

@@ -24,7 +24,7 @@ final class ChangeReader {
                 reader.texts("limits"),
                 ProvenanceReader.date(reader, "effective"),
                 reader.texts("replaces"));
-        if (change.authors().isEmpty()) {
+        if (reader.readable() && change.authors().isEmpty()) {
             reader.fault("authors", "at least one author must be named");
         }
         reader.done();

@@ -19,17 +19,15 @@ final class GlossaryReader {
         Map<String, GlossaryField> fields = new LinkedHashMap<>();
         FieldReader all = root.object("fields").orElseGet(() -> root.emptyPart("fields"));
         List<String> nouns = nouns(all);
-        for (String id : all.names()) {
-            all.object(id).ifPresent(reader -> fields.put(id, field(id, reader, nouns)));
-        }
+        all.parts().forEach((id, reader) -> fields.put(id, field(id, reader, nouns)));
         Glossary glossary = new Glossary(fields, findings(root), settings(root));
         root.done();
         return glossary;
     }
 
     private static List<String> nouns(FieldReader all) {
-        return all.names().stream()
-                .flatMap(id -> all.object(id).flatMap(reader -> reader.text("noun")).stream())
+        return all.parts().values().stream()
+                .flatMap(reader -> reader.text("noun").stream())
                 .toList();
     }
 
@@ -81,13 +79,10 @@ final class GlossaryReader {
     private static Map<String, Glossary.SettingName> settings(FieldReader root) {
         Map<String, Glossary.SettingName> settings = new LinkedHashMap<>();
         FieldReader all = root.object("settings").orElseGet(() -> root.emptyPart("settings"));
-        for (String id : all.names()) {
-            all.object(id).ifPresent(reader -> {
-                settings.put(
-                        id, new Glossary.SettingName(id, reader.requiredText("name"), reader.requiredText("unit")));
-                reader.done();
-            });
-        }
+        all.parts().forEach((id, reader) -> {
+            settings.put(id, new Glossary.SettingName(id, reader.requiredText("name"), reader.requiredText("unit")));
+            reader.done();
+        });
         return settings;
     }
 }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.Nearest;
 
@@ -16,34 +18,54 @@ final class KnowledgeChecks {
     private static final int LAST_YEAR = 2100;
 
     private final Knowledge knowledge;
+    private final Map<String, String> files;
     private final Faults faults;
 
-    KnowledgeChecks(Knowledge knowledge, Faults faults) {
+    /** Checks what was read; {@code files} tells in which file each id stands. */
+    KnowledgeChecks(Knowledge knowledge, Map<String, String> files, Faults faults) {
         this.knowledge = knowledge;
+        this.files = files;
         this.faults = faults;
     }
 
     void check() {
         knowledge.sources().values().forEach(this::source);
         knowledge.quantities().forEach((id, quantity) -> {
-            provenance(id, quantity.provenance());
+            provenance(place(id), quantity.provenance());
             listedByItsChange(id, quantity.provenance().change());
         });
-        knowledge.measurements().forEach((path, measurement) -> provenance(path, measurement.provenance()));
+        knowledge.measurements().forEach(this::measurement);
+        everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
         knowledge.changes().values().forEach(this::change);
         oneMeaningPerSentence();
     }
 
+    private String place(String id) {
+        return files.get(id) + ": " + id;
+    }
+
     private void source(Source source) {
+        String place = place(source.id());
         source.doi()
                 .filter(doi -> !DOI.matcher(doi).matches())
-                .ifPresent(doi -> faults.add(source.id() + ".doi", "\"" + doi + "\" has not the shape of a DOI"));
+                .ifPresent(doi -> faults.add(place + ".doi", "\"" + doi + "\" has not the shape of a DOI"));
         source.year().ifPresent(year -> {
             if (year < FIRST_YEAR || year > LAST_YEAR) {
-                faults.add(source.id() + ".year", year + " is not a year of this literature");
+                faults.add(place + ".year", year + " is not a year of this literature");
             }
         });
+    }
+
+    private void measurement(String path, Measurement measurement) {
+        provenance(place(path), measurement.provenance());
+        known(place(path), path, CaseFile.NUMBERS, "number of a case");
+    }
+
+    private void everyNumberHasItsRange() {
+        CaseFile.NUMBERS.stream()
+                .filter(path -> !knowledge.measurements().containsKey(path))
+                .forEach(path -> faults.add("knowledge/measurements.yaml: " + path, "must be given"));
     }
 
     private void provenance(String place, Provenance provenance) {
@@ -54,24 +76,26 @@ final class KnowledgeChecks {
     private void listedByItsChange(String id, String number) {
         ChangeRecord change = knowledge.changes().get(number);
         if (change != null && !change.lists(id)) {
-            faults.add(id + ".change", "change " + number + " does not list it under limits");
+            faults.add(place(id) + ".change", "change " + number + " does not list it under limits");
         }
     }
 
     private void technique(Technique technique) {
+        String file = KnowledgeReader.fileOf(technique) + ": ";
         Map<String, GlossaryField> fields = knowledge.glossary().fields();
-        technique.needs().forEach(need -> known(technique.id() + ".needs", need, fields.keySet(), "field"));
+        technique.needs().forEach(need -> known(file + "needs", need, fields.keySet(), "field"));
         List<String> drugs = fields.containsKey("room.sclerosantDrugs")
                 ? fields.get("room.sclerosantDrugs").values()
                 : List.of();
-        technique.drugs().forEach(drug -> known(technique.id() + ".drugs", drug, drugs, "sclerosant"));
-        technique.quantities().values().forEach(quantity -> provenance(quantity.id(), quantity.provenance()));
-        technique.settings().values().forEach(range -> setting(technique, range));
-        powerWithEnergy(technique);
+        technique.drugs().forEach(drug -> known(file + "drugs", drug, drugs, "sclerosant"));
+        technique
+                .quantities()
+                .forEach((key, quantity) -> provenance(file + "quantities." + key, quantity.provenance()));
+        technique.settings().values().forEach(range -> setting(file + "settings." + range.setting(), range));
+        powerWithEnergy(file, technique.settings());
     }
 
-    private void setting(Technique technique, SettingRange range) {
-        String place = technique.id() + ".settings." + range.setting();
+    private void setting(String place, SettingRange range) {
         provenance(place, range.provenance());
         Map<String, Glossary.SettingName> names = knowledge.glossary().settings();
         known(place, range.setting(), names.keySet(), "setting");
@@ -81,27 +105,43 @@ final class KnowledgeChecks {
         }
     }
 
-    /** A linear energy never stands without its power: the pullback would be unknown. */
-    private void powerWithEnergy(Technique technique) {
-        if (technique.settings().containsKey("leedJPerCm")
-                && !technique.settings().containsKey("powerW")) {
-            faults.add(technique.id() + ".settings.leedJPerCm", "a linear energy needs its power beside it");
+    /** A linear energy never stands without a power that gives its pullback. */
+    private void powerWithEnergy(String file, Map<String, SettingRange> settings) {
+        SettingRange energy = settings.get("leedJPerCm");
+        SettingRange power = settings.get("powerW");
+        if (energy == null) {
+            return;
+        }
+        if (power == null) {
+            faults.add(file + "settings.leedJPerCm", "a linear energy needs its power beside it");
+        } else if (!giveAPullback(energy, power) && !settings.containsKey("pullbackSecondsPerCm")) {
+            faults.add(
+                    file + "settings.leedJPerCm",
+                    "no pullback follows: give both it and powerW a typical value, or low and high");
         }
     }
 
-    private void change(ChangeRecord change) {
-        String place = "change " + change.number();
-        change.sources()
-                .forEach(source ->
-                        known(place + ".sources", source, knowledge.sources().keySet(), "source"));
-        change.replaces()
-                .forEach(number ->
-                        known(place + ".replaces", number, knowledge.changes().keySet(), "change record"));
-        change.limits().forEach(limit -> limit(change, limit));
+    private static boolean giveAPullback(SettingRange energy, SettingRange power) {
+        return givenOr(energy.low(), energy.typical()) && givenOr(power.high(), power.typical())
+                || givenOr(energy.high(), energy.typical()) && givenOr(power.low(), power.typical());
     }
 
-    private void limit(ChangeRecord change, String limit) {
-        String place = "change " + change.number() + ".limits";
+    private static boolean givenOr(OptionalDouble end, OptionalDouble typical) {
+        return end.isPresent() || typical.isPresent();
+    }
+
+    private void change(ChangeRecord change) {
+        String file = files.get(change.number()) + ": ";
+        change.sources()
+                .forEach(source ->
+                        known(file + "sources", source, knowledge.sources().keySet(), "source"));
+        change.replaces()
+                .forEach(number ->
+                        known(file + "replaces", number, knowledge.changes().keySet(), "change record"));
+        change.limits().forEach(limit -> limit(file + "limits", change, limit));
+    }
+
+    private void limit(String place, ChangeRecord change, String limit) {
         if (limit.endsWith(ChangeRecord.GROUP)) {
             String group = limit.substring(0, limit.length() - 1);
             if (knowledge.quantities().keySet().stream().noneMatch(id -> id.startsWith(group))) {
@@ -125,7 +165,9 @@ final class KnowledgeChecks {
                     : List.of(field.name() + " " + field.verb());
             for (String sentence : sentences) {
                 if (seen.contains(sentence)) {
-                    faults.add("glossary.fields." + field.id(), "\"" + sentence + "\" already means another field");
+                    faults.add(
+                            "knowledge/glossary.yaml: fields." + field.id(),
+                            "\"" + sentence + "\" already means another field");
                 }
                 seen.add(sentence);
             }

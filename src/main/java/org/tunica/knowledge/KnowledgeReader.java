@@ -2,8 +2,10 @@ package org.tunica.knowledge;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -29,6 +31,11 @@ final class KnowledgeReader {
     private final Bundle bundle;
     private final Faults faults = new Faults();
 
+    /** Where each entry stands, by id; an id has one meaning in all of knowledge/. */
+    private final Map<String, String> places = new HashMap<>();
+
+    private boolean readable = true;
+
     KnowledgeReader(Bundle bundle) {
         this.bundle = bundle;
     }
@@ -48,7 +55,9 @@ final class KnowledgeReader {
                 changes(),
                 glossary);
         noStrangers();
-        new KnowledgeChecks(knowledge, faults).check();
+        if (readable) {
+            new KnowledgeChecks(knowledge, places, faults).check();
+        }
         faults.throwIfAny("knowledge");
         return knowledge;
     }
@@ -67,20 +76,31 @@ final class KnowledgeReader {
         return Collections.unmodifiableSortedMap(all);
     }
 
-    /** Every entry of every file whose path starts with the prefix; an id in two files is a fault. */
+    /** Every entry of every file whose path starts with the prefix. */
     private <T> SortedMap<String, T> entries(String prefix, BiFunction<String, FieldReader, T> read) {
         SortedMap<String, T> all = new TreeMap<>();
         bundle.under(prefix, ".yaml").forEach((path, text) -> {
-            FieldReader file = YamlText.read(path, text, faults);
-            for (String id : file.names()) {
-                file.object(id).ifPresent(reader -> {
-                    if (all.put(id, read.apply(id, reader)) != null) {
-                        file.fault(id, "stands in another file too");
-                    }
-                });
-            }
+            FieldReader file = yaml(path, text);
+            file.parts().forEach((id, reader) -> {
+                all.put(id, read.apply(id, reader));
+                place(file, id, id, path);
+            });
         });
         return all;
+    }
+
+    /** An id in two files is a fault. */
+    private void place(FieldReader file, String field, String id, String path) {
+        String other = places.putIfAbsent(id, path);
+        if (other != null) {
+            file.fault(field, "\"" + id + "\" stands in " + other + " too");
+        }
+    }
+
+    private FieldReader yaml(String path, String text) {
+        FieldReader reader = YamlText.read(path, text, faults);
+        readable &= reader.readable();
+        return reader;
     }
 
     private Source source(String id, FieldReader reader) {
@@ -96,8 +116,14 @@ final class KnowledgeReader {
     }
 
     private static OptionalInt year(FieldReader reader) {
-        double year = reader.number("year").orElse(Double.NaN);
-        return Double.isNaN(year) ? OptionalInt.empty() : OptionalInt.of((int) year);
+        OptionalDouble year = reader.number("year");
+        if (year.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (year.getAsDouble() != Math.rint(year.getAsDouble())) {
+            reader.fault("year", "must be a whole number, is " + year.getAsDouble());
+        }
+        return OptionalInt.of((int) year.getAsDouble());
     }
 
     private Measurement measurement(String path, FieldReader reader) {
@@ -108,7 +134,7 @@ final class KnowledgeReader {
                         reader.requiredNumber("min"), reader.requiredNumber("max"), reader.requiredText("unit")),
                 reader.number("sd"),
                 ProvenanceReader.provenance(reader));
-        if (!(measurement.range().min() < measurement.range().max())) {
+        if (measurement.range().min() >= measurement.range().max()) {
             reader.fault("min", "must be smaller than max");
         }
         reader.done();
@@ -118,13 +144,18 @@ final class KnowledgeReader {
     private SortedMap<String, Technique> techniques() {
         SortedMap<String, Technique> all = new TreeMap<>();
         bundle.under(TECHNIQUES, ".yaml").forEach((path, text) -> {
-            Technique technique = technique(YamlText.read(path, text, faults));
-            if (!path.equals(TECHNIQUES + technique.id() + ".yaml")) {
+            Technique technique = technique(yaml(path, text));
+            if (!technique.id().isEmpty() && !path.equals(fileOf(technique))) {
                 faults.add(path, "must carry the name of its id, " + technique.id());
             }
             all.put(technique.id(), technique);
         });
         return all;
+    }
+
+    /** The file a technique stands in. */
+    static String fileOf(Technique technique) {
+        return TECHNIQUES + technique.id() + ".yaml";
     }
 
     private Technique technique(FieldReader reader) {
@@ -145,33 +176,31 @@ final class KnowledgeReader {
     private static <T> Map<String, T> parts(FieldReader reader, String field, BiFunction<String, FieldReader, T> read) {
         Map<String, T> parts = new TreeMap<>();
         reader.object(field)
-                .ifPresent(all -> all.names()
-                        .forEach(key -> all.object(key).ifPresent(part -> parts.put(key, read.apply(key, part)))));
+                .ifPresent(all -> all.parts().forEach((key, part) -> parts.put(key, read.apply(key, part))));
         return Collections.unmodifiableMap(parts);
     }
 
     private Map<String, String> wordsOf(String path) {
         Map<String, String> words = new TreeMap<>();
-        FieldReader file = file(path);
-        for (String id : file.names()) {
-            file.object(id).ifPresent(reader -> {
-                words.put(id, reader.requiredText("says"));
-                reader.done();
-            });
-        }
+        file(path).parts().forEach((id, reader) -> {
+            words.put(id, reader.requiredText("says"));
+            reader.done();
+        });
         return Collections.unmodifiableMap(words);
     }
 
     private SortedMap<String, ChangeRecord> changes() {
         SortedMap<String, ChangeRecord> all = new TreeMap<>();
         bundle.under(CHANGES, ".yaml").forEach((path, text) -> {
-            ChangeRecord change = ChangeReader.read(YamlText.read(path, text, faults));
-            if (!path.startsWith(CHANGES + change.number() + "-")) {
+            FieldReader reader = yaml(path, text);
+            ChangeRecord change = ChangeReader.read(reader);
+            if (!change.number().isEmpty() && !path.startsWith(CHANGES + change.number() + "-")) {
                 faults.add(path, "must start with its number, " + change.number());
             }
-            if (all.put(change.number(), change) != null) {
-                faults.add(path, "change " + change.number() + " stands in another file too");
+            if (reader.has("number")) {
+                place(reader, "number", change.number(), path);
             }
+            all.put(change.number(), change);
         });
         return Collections.unmodifiableSortedMap(all);
     }
@@ -180,8 +209,10 @@ final class KnowledgeReader {
         String text = bundle.texts().get(path);
         if (text == null) {
             faults.add(path, "is missing");
+            readable = false;
+            return FieldReader.ofUnreadable(path + ":", faults);
         }
-        return YamlText.read(path, text == null ? "{}" : text, faults);
+        return yaml(path, text);
     }
 
     /** A file nobody reads would be knowledge that silently does nothing. */

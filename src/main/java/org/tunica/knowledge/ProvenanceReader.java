@@ -44,7 +44,7 @@ final class ProvenanceReader {
                 reader.number("high"),
                 reader.requiredText("unit"),
                 provenance(reader));
-        if (range.low().isEmpty() && range.typical().isEmpty() && range.high().isEmpty()) {
+        if (reader.readable() && !reader.has("low") && !reader.has("typical") && !reader.has("high")) {
             reader.fault("low", "at least one of low, typical and high must be given");
         }
         ordered(reader, range.low(), range.typical(), range.high());
@@ -72,7 +72,7 @@ final class ProvenanceReader {
 
     private static void ordered(FieldReader reader, OptionalDouble low, OptionalDouble middle, OptionalDouble high) {
         if (above(low, middle) || above(middle, high) || above(low, high)) {
-            reader.fault("low", "low, value and high must be in rising order");
+            reader.fault("low", "low, typical (or value) and high must be in rising order");
         }
     }
 

@@ -7,7 +7,6 @@ import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectReader;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
@@ -25,7 +24,7 @@ final class YamlText {
 
     private YamlText() {}
 
-    /** A reader of the mapping in a file; a faulty text is noted and reads as empty. */
+    /** A reader of the mapping in a file; a faulty text is noted and not readable. */
     static FieldReader read(String file, String text, Faults faults) {
         try {
             return new FieldReader(READER.readTree(text), file + ":", faults);
@@ -33,7 +32,7 @@ final class YamlText {
             int line = e.getLocation() == null ? -1 : e.getLocation().getLineNr();
             faults.add(
                     file + (line > 0 ? ":" + line : ""), "is not readable YAML: " + firstLine(e.getOriginalMessage()));
-            return new FieldReader(JsonNodeFactory.instance.objectNode(), file + ":", faults);
+            return FieldReader.ofUnreadable(file + ":", faults);
         }
     }
 

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
-import org.tunica.heat.HeatModel;
 import org.tunica.knowledge.SettingRange;
 import org.tunica.knowledge.Technique;
 
@@ -15,12 +14,12 @@ import org.tunica.knowledge.Technique;
 final class OptionCalculator {
     private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
-    private final HeatModel heat;
+    private final HeatPlanner heat;
     private final CaseFile caseFile;
     private final Segment segment;
     private final SegmentNumbers numbers;
 
-    OptionCalculator(HeatModel heat, CaseFile caseFile, Segment segment, SegmentNumbers numbers) {
+    OptionCalculator(HeatPlanner heat, CaseFile caseFile, Segment segment, SegmentNumbers numbers) {
         this.heat = heat;
         this.caseFile = caseFile;
         this.segment = segment;
@@ -38,17 +37,20 @@ final class OptionCalculator {
     }
 
     private OptionNumbers heat(Technique technique) {
-        double radiusMm = heat.wrapRadiusMm(technique.id());
-        OptionalDouble wall = numbers.wall()
-                .map(geometry -> OptionalDouble.of(geometry.wallOnRadiusMm(radiusMm)))
-                .orElse(UNKNOWN);
         OptionalDouble tumescentMl = Maybe.map(
                 segment.lengthCm(),
                 cm -> cm * technique.quantity("tumescentMlPerCm").value());
         Optional<Boolean> bloodless = Maybe.and(numbers.headDownPossible(), tumescent());
+        double radiusMm = heat.radiusMm(technique.id(), bloodless.equals(Optional.of(false)));
+        Optional<HeatOutlook> outlook = heat.outlook(technique.id(), caseFile, segment, numbers.wall(), bloodless);
         return new OptionNumbers(
-                wall,
-                UNKNOWN,
+                numbers.wall()
+                        .map(wall -> OptionalDouble.of(wall.wallOnRadiusMm(radiusMm)))
+                        .orElse(UNKNOWN),
+                outlook.flatMap(HeatOutlook::proposed)
+                        .map(found -> OptionalDouble.of(
+                                Math.min(1, found.spread().delayedDepthPerWall().p50())))
+                        .orElse(UNKNOWN),
                 bloodless,
                 tumescentMl,
                 lidocaine(tumescentMl),
@@ -56,7 +58,8 @@ final class OptionCalculator {
                 UNKNOWN,
                 UNKNOWN,
                 UNKNOWN,
-                UNKNOWN);
+                UNKNOWN,
+                outlook);
     }
 
     private OptionNumbers foam(Technique technique) {
@@ -74,7 +77,8 @@ final class OptionCalculator {
                 drugMl,
                 foamMl,
                 perKg(mass(drugMl, drug)),
-                UNKNOWN);
+                UNKNOWN,
+                Optional.empty());
     }
 
     private OptionNumbers mechanochemical(Technique technique) {
@@ -91,7 +95,8 @@ final class OptionCalculator {
                 drugMl,
                 UNKNOWN,
                 perKg(mass(drugMl, drug)),
-                UNKNOWN);
+                UNKNOWN,
+                Optional.empty());
     }
 
     private OptionNumbers focused(Technique technique) {
@@ -117,7 +122,8 @@ final class OptionCalculator {
                 UNKNOWN,
                 UNKNOWN,
                 UNKNOWN,
-                Maybe.map(Maybe.positive(segment.lengthCm()), focus::lesions));
+                Maybe.map(Maybe.positive(segment.lengthCm()), focus::lesions),
+                Optional.empty());
     }
 
     private OptionNumbers adhesive() {
@@ -131,7 +137,8 @@ final class OptionCalculator {
                 UNKNOWN,
                 UNKNOWN,
                 UNKNOWN,
-                UNKNOWN);
+                UNKNOWN,
+                Optional.empty());
     }
 
     private OptionalDouble chemical(Technique technique) {

@@ -5,24 +5,23 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Segment;
-import org.tunica.heat.HeatConstants;
-import org.tunica.heat.HeatLimits;
-import org.tunica.heat.HeatModel;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Technique;
 
 /** The computed models with the constants of one release. Immutable and safe for several threads. */
 public final class Physics {
     private final Knowledge knowledge;
-    private final HeatModel heat;
-    private final Set<String> quantitiesUsed = new TreeSet<>(Set.of(SegmentCalculator.POSTURAL_CHANGE));
+    private final HeatPlanner heat;
+    private final Set<String> quantitiesUsed =
+            Collections.synchronizedSet(new TreeSet<>(Set.of(SegmentCalculator.POSTURAL_CHANGE)));
 
     /** Models that take their constants from this knowledge. */
     public Physics(Knowledge knowledge) {
         this.knowledge = knowledge;
-        this.heat = HeatModel.of(HeatConstants.from(this::constant));
-        HeatLimits.from(this::constant);
+        this.heat = new HeatPlanner(knowledge, this::constant);
         quantitiesUsed.addAll(DoseLimits.IDS);
     }
 
@@ -45,8 +44,9 @@ public final class Physics {
     public Derived derive(CaseFile caseFile, Segment segment) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
         OptionCalculator calculator = new OptionCalculator(heat, caseFile, segment, numbers);
-        Map<String, OptionNumbers> options = new TreeMap<>();
-        knowledge.techniques().forEach((id, technique) -> options.put(id, calculator.numbers(technique)));
-        return new Derived(numbers, Collections.unmodifiableMap(options));
+        // one technique does not depend on another, so the heat model may use every core
+        Map<String, OptionNumbers> options = knowledge.techniques().values().parallelStream()
+                .collect(Collectors.toConcurrentMap(Technique::id, calculator::numbers));
+        return new Derived(numbers, Collections.unmodifiableMap(new TreeMap<>(options)));
     }
 }

@@ -1,5 +1,6 @@
 package org.tunica.plan;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tunica.knowledge.Standing;
@@ -23,4 +24,27 @@ public record SettingAdvice(
         String unit,
         String source,
         Standing standing,
-        Optional<String> rule) {}
+        Optional<String> rule) {
+
+    /** The smallest value meant, if one is given. */
+    OptionalDouble least() {
+        return firstOf(value, low, typical);
+    }
+
+    /** The largest value meant, if one is given. */
+    OptionalDouble most() {
+        return firstOf(value, high, typical);
+    }
+
+    /** The usual value, if one is given. */
+    OptionalDouble usual() {
+        return firstOf(value, typical);
+    }
+
+    private static OptionalDouble firstOf(OptionalDouble... values) {
+        return Arrays.stream(values)
+                .filter(OptionalDouble::isPresent)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+    }
+}

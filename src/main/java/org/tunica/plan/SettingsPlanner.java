@@ -17,6 +17,8 @@ import org.tunica.rules.Verdict;
 
 /** Gathers the settings of an option: customary ranges of the technique, overruled by what rules set. */
 final class SettingsPlanner {
+    private static final String PULLBACK = "pullbackSecondsPerCm";
+
     private final Knowledge knowledge;
 
     SettingsPlanner(Knowledge knowledge) {
@@ -26,11 +28,11 @@ final class SettingsPlanner {
     SettingsAdvice settings(Technique technique, OptionNumbers numbers, List<Verdict> verdicts) {
         Map<String, SettingAdvice> ranges = new TreeMap<>();
         technique.settings().values().forEach(range -> ranges.put(range.setting(), customary(range)));
-        pullback(technique).ifPresent(range -> ranges.put(range.setting(), range));
         verdicts.forEach(verdict -> {
             SettingAdvice set = set(verdict);
             ranges.put(set.setting(), set);
         });
+        pullback(ranges).ifPresent(range -> ranges.put(range.setting(), range));
         return new SettingsAdvice(
                 Rounded.of(numbers.tumescentMl()),
                 Rounded.of(numbers.lidocaineMgPerKg()),
@@ -57,23 +59,24 @@ final class SettingsPlanner {
                 Optional.empty());
     }
 
-    /** The pullback that power and linear energy leave room for: J/cm over W is s/cm. */
-    private Optional<SettingAdvice> pullback(Technique technique) {
-        SettingRange power = technique.settings().get("powerW");
-        SettingRange energy = technique.settings().get("leedJPerCm");
-        if (power == null || energy == null || technique.settings().containsKey("pullbackSecondsPerCm")) {
+    /** The pullback that power and linear energy, as they stand after the rules, leave room for: J/cm over W is s/cm. */
+    private Optional<SettingAdvice> pullback(Map<String, SettingAdvice> ranges) {
+        SettingAdvice power = ranges.get("powerW");
+        SettingAdvice energy = ranges.get("leedJPerCm");
+        if (power == null || energy == null || ranges.containsKey(PULLBACK)) {
             return Optional.empty();
         }
+        boolean energyIsWeaker = energy.standing().compareTo(power.standing()) >= 0;
         return Optional.of(new SettingAdvice(
-                "pullbackSecondsPerCm",
-                name("pullbackSecondsPerCm"),
+                PULLBACK,
+                name(PULLBACK),
                 OptionalDouble.empty(),
-                quotient(energy.low(), power.high()),
-                quotient(energy.typical(), power.typical()),
-                quotient(energy.high(), power.low()),
-                knowledge.glossary().settings().get("pullbackSecondsPerCm").unit(),
-                energy.provenance().source(),
-                energy.provenance().standing(),
+                quotient(energy.least(), power.most()),
+                quotient(energy.usual(), power.usual()),
+                quotient(energy.most(), power.least()),
+                knowledge.glossary().settings().get(PULLBACK).unit(),
+                energyIsWeaker ? energy.source() : power.source(),
+                energyIsWeaker ? energy.standing() : power.standing(),
                 Optional.empty()));
     }
 

@@ -72,6 +72,16 @@ class HeatConvergenceTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"2, 0.55", "1, 0.63", "0.5, 0.74"})
+    void charring_needsShortSteps(double stepFactor, double driedShare) {
+        // Near side of a jacketed tip, 1470 nm, 10 W x 8 s/cm: share of the whole wall dried.
+        HeatModel model = HeatModel.of(CONSTANTS, Fineness.CALIBRATED.withStepFactor(stepFactor));
+        HeatRun near = model.run(
+                new HeatSetting.Pulled("laser-1470-jacket", 10, 8), VeinSlice.of(0.65, 8, 27), Contact.NEAR_SIDE);
+        assertEquals(driedShare, near.dryDepthMm() / 0.65, 0.03);
+    }
+
     private static double killMm(HeatSetting setting, Fineness fine) {
         return HeatModel.of(CONSTANTS, fine)
                 .run(setting, VeinSlice.of(0.65, 8, 27))

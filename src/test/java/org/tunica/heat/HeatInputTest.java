@@ -117,7 +117,8 @@ class HeatInputTest {
     void leaningTip_closureFromTheFarSide_charFromTheNear() {
         HeatSetting forward = new HeatSetting.Pulled("laser-1470-forward", 10, 8);
         HeatRun both = model.run(forward, slice.withNerveGapMm(1));
-        HeatRun near = model.run(forward, slice.withNerveGapMm(1), Contact.NEAR_SIDE);
+        HeatModel fine = HeatModel.of(HeatKnowledge.constants(), Fineness.CALIBRATED.withStepFactor(0.5));
+        HeatRun near = fine.run(forward, slice.withNerveGapMm(1), Contact.NEAR_SIDE);
         HeatRun far = model.run(forward, slice.withNerveGapMm(1), Contact.FAR_SIDE);
         assertEquals(far.killDepthMm(), both.killDepthMm());
         assertEquals(far.delayedDepthMm(), both.delayedDepthMm());

@@ -51,13 +51,21 @@ class SettingProposerTest {
     }
 
     @Test
-    void thickWall_bestCompromiseAndWhy() {
+    void thickWall_diesLaterWhereItCannotDieAtOnce() {
         ProposedSetting found = PROPOSER.propose("laser-1470-radial", SLICE, MeasurementSpread.NONE);
-        assertFalse(found.killsAsWished());
+        assertEquals(Death.AT_ONCE_OR_LATER, found.death());
         assertTrue(found.staysWithinLimits());
         assertTrue(found.spread().charProbability() <= LIMITS.mostCharProbability());
-        assertTrue(List.of(SettingLimit.CHAR, SettingLimit.LONGEST_TIME).contains(found.limit()));
-        assertTrue(found.run().wallFractionDelayed() >= 1);
+        assertTrue(found.spread().delayedProbability() >= LIMITS.wishedKillProbability());
+        assertTrue(found.spread().killProbability() < LIMITS.wishedKillProbability());
+    }
+
+    @Test
+    void veryThickWall_bestCompromiseAndWhy() {
+        ProposedSetting found = PROPOSER.propose("laser-1940-radial", VeinSlice.of(1.4, 8, 27), MeasurementSpread.NONE);
+        assertEquals(Death.NOT_THROUGH, found.death());
+        assertFalse(found.staysWithinLimits());
+        assertEquals(SettingLimit.CHAR, found.limit());
     }
 
     @Test
@@ -66,6 +74,13 @@ class SettingProposerTest {
         ProposedSetting found = PROPOSER.propose("rf-bipolar-pullback", bare, MeasurementSpread.NONE);
         assertFalse(found.killsAsWished() && found.staysWithinLimits());
         assertEquals(SettingLimit.NERVE, found.limit());
+    }
+
+    @Test
+    void nerveSomewhatFurther_isSparedEvenIfTheWallIsNot() {
+        VeinSlice bare = VeinSlice.of(0.9, 0, 37).withNerveGapMm(1.6);
+        ProposedSetting found = PROPOSER.propose("rf-bipolar-pullback", bare, MeasurementSpread.NONE);
+        assertTrue(LIMITS.nerve().accepts(found.run().nerve().orElseThrow()));
     }
 
     @Test
@@ -91,6 +106,7 @@ class SettingProposerTest {
                 assertTrue(pulled.powerW() <= LIMITS.powerW().max());
                 assertTrue(pulled.pullbackSPerCm() <= LIMITS.pullbackSPerCm().max());
                 assertTrue(pulled.energyJPerCm() >= LIMITS.leastEnergyJPerCm());
+                assertTrue(pulled.energyJPerCm() <= LIMITS.mostEnergyJPerCm());
             }
         }
     }
@@ -113,6 +129,21 @@ class SettingProposerTest {
         assertTrue(lines.asksForCaution(new WarmedPoint(3, 45, 1)));
         assertTrue(lines.asksForCaution(new WarmedPoint(3, 44, 10)));
         assertFalse(lines.asksForCaution(new WarmedPoint(3, 44.9, 9.9)));
+    }
+
+    @Test
+    void lesserWish_lessEnergy() {
+        HeatLimits lesser =
+                HeatLimits.from(id -> id.equals("heat.setting.kill-probability") ? 0.3 : HeatKnowledge.value(id));
+        VeinSlice thin = VeinSlice.of(0.45, 8, 27);
+        HeatSetting.Pulled wished =
+                (HeatSetting.Pulled) PROPOSER.propose("rf-bipolar-pullback", thin, MeasurementSpread.NONE)
+                        .setting();
+        HeatSetting.Pulled less = (HeatSetting.Pulled) SettingProposer.of(MODEL, ENSEMBLE, lesser)
+                .propose("rf-bipolar-pullback", thin, MeasurementSpread.NONE)
+                .setting();
+        assertEquals(wished.powerW(), less.powerW());
+        assertTrue(less.pullbackSPerCm() < wished.pullbackSPerCm());
     }
 
     @Test

@@ -1,0 +1,176 @@
+package org.tunica.physics;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Room;
+import org.tunica.casefile.Segment;
+import org.tunica.heat.Fineness;
+import org.tunica.heat.HeatConstants;
+import org.tunica.heat.HeatEnsemble;
+import org.tunica.heat.HeatLimits;
+import org.tunica.heat.HeatModel;
+import org.tunica.heat.HeatNumbers;
+import org.tunica.heat.MeasurementSpread;
+import org.tunica.heat.SettingProposer;
+import org.tunica.heat.Validity;
+import org.tunica.heat.VeinSlice;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Measurement;
+
+/**
+ * Turns a segment into slices of the heat model and asks for a setting.
+ *
+ * <p>The gaps to nerve and skin are taken as recorded: fluid that pushes them away is not counted. They are rounded down to
+ * {@link #GAP_STEP_MM} and cut off at {@link #FARTHEST_GAP_MM}, beyond which they are computed as being that near; the wall
+ * is rounded up to {@link #WALL_STEP_MM}. So a rounded answer is never the safer one, and cases that differ by less than
+ * they can be measured share one computation.
+ */
+final class HeatPlanner {
+    private static final String BLOOD_FILM = "heat.blood.film";
+    private static final String BLOOD_SHARE = "heat.blood.share";
+    private static final String TUMESCENT_SD = "heat.setting.tumescent-sd";
+    private static final String START = "tissue.tumescent.temperature";
+
+    static final int DRAWS = 64;
+    private static final long SEED = 1;
+    private static final double WALL_STEP_MM = 0.01;
+    private static final double GAP_STEP_MM = 0.5;
+    private static final double FARTHEST_GAP_MM = 10;
+
+    /** About 2 KB each. */
+    private static final int MOST_REMEMBERED = 10_000;
+
+    private final Knowledge knowledge;
+    private final HeatModel model;
+    private final ToDoubleFunction<String> number;
+    private final Lazily<SettingProposer> proposer;
+    private final Map<Key, HeatOutlook> remembered = Collections.synchronizedMap(new Recent());
+
+    HeatPlanner(Knowledge knowledge, ToDoubleFunction<String> number) {
+        this.knowledge = knowledge;
+        this.number = number;
+        this.model = HeatModel.of(HeatConstants.from(number));
+        HeatLimits limits = HeatLimits.from(number);
+        number.applyAsDouble(BLOOD_FILM);
+        number.applyAsDouble(BLOOD_SHARE);
+        number.applyAsDouble(TUMESCENT_SD);
+        this.proposer = new Lazily<>(() -> SettingProposer.of(model, ensemble(), limits));
+    }
+
+    private HeatEnsemble ensemble() {
+        HeatNumbers numbers = new HeatNumbers(
+                knowledge::value,
+                id -> knowledge.quantity(id).low().orElse(knowledge.value(id)),
+                id -> knowledge.quantity(id).high().orElse(knowledge.value(id)));
+        return HeatEnsemble.of(numbers, DRAWS, SEED, Fineness.CALIBRATED);
+    }
+
+    /** The outlook of a heat device, or nothing when something it rests on is not known. */
+    Optional<HeatOutlook> outlook(
+            String device,
+            CaseFile caseFile,
+            Segment segment,
+            Optional<WallGeometry> wall,
+            Optional<Boolean> bloodless) {
+        Optional<Boolean> chilled = caseFile.room().tumescent().flatMap(Room.Tumescent::chilled);
+        OptionalDouble nerve = segment.nerve().gapMm();
+        OptionalDouble skin = segment.depthToSkinMm();
+        if (wall.isEmpty() || bloodless.isEmpty() || chilled.isEmpty() || nerve.isEmpty() || skin.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean blood = !bloodless.get();
+        double radiusMm = radiusMm(device, blood);
+        double wallMm = up(wall.get().wallOnRadiusMm(radiusMm));
+        MeasurementSpread spread = new MeasurementSpread(
+                up(wallSdMm(segment, wall.get(), radiusMm)),
+                number.applyAsDouble(TUMESCENT_SD),
+                segment.nerve().gapSdMm().orElse(sd("limbs.segments.nerve.gapMm")),
+                segment.depthToSkinSdMm().orElse(sd("limbs.segments.depthToSkinMm")));
+        Key key = new Key(
+                device, wallMm, blood, chilled.get(), down(nerve.getAsDouble()), down(skin.getAsDouble()), spread);
+        HeatOutlook known = remembered.get(key);
+        if (known == null) {
+            known = compute(key);
+            remembered.put(key, known);
+        }
+        return Optional.of(known);
+    }
+
+    /** Radius the wall wraps on; blood that is not pressed out makes the film thicker. */
+    double radiusMm(String device, boolean blood) {
+        return blood && model.isLaser(device)
+                ? model.deviceRadiusMm(device) + number.applyAsDouble(BLOOD_FILM)
+                : model.wrapRadiusMm(device);
+    }
+
+    private HeatOutlook compute(Key key) {
+        Validity.Range walls = model.validity().wall();
+        if (key.wallMm() < walls.min() || key.wallMm() > walls.max()) {
+            return HeatOutlook.silent(
+                    key.wallMm(),
+                    "a wall of " + key.wallMm() + " mm on the device lies outside the " + walls.min() + " to "
+                            + walls.max() + " mm the model answers for");
+        }
+        return HeatOutlook.of(key.wallMm(), proposer.get().propose(key.device(), slice(key), key.spread()));
+    }
+
+    private VeinSlice slice(Key key) {
+        VeinSlice usual = model.usualSlice(key.wallMm());
+        double startC = key.chilled() ? knowledge.quantity(START).low().orElse(usual.tumescentC()) : usual.tumescentC();
+        VeinSlice slice = VeinSlice.of(key.wallMm(), usual.tumescentMm(), startC)
+                .withNerveGapMm(key.nerveGapMm())
+                .withSkinGapMm(key.skinGapMm());
+        if (!key.blood()) {
+            return slice;
+        }
+        VeinSlice bloody = slice.withBloodFraction(number.applyAsDouble(BLOOD_SHARE));
+        return model.isLaser(key.device()) ? bloody.withFilmMm(number.applyAsDouble(BLOOD_FILM)) : bloody;
+    }
+
+    /** The error of the measured wall, carried over to the wall on the device. */
+    private double wallSdMm(Segment segment, WallGeometry wall, double radiusMm) {
+        double sdMm = segment.wallThicknessSdMm().orElse(sd("limbs.segments.wallThicknessMm"));
+        double lumenMm = segment.lumenDiameterMm().orElseThrow();
+        double thicker = segment.wallThicknessMm().orElseThrow() + sdMm;
+        return WallGeometry.ofLumen(lumenMm, thicker).wallOnRadiusMm(radiusMm) - wall.wallOnRadiusMm(radiusMm);
+    }
+
+    private double sd(String path) {
+        Measurement measurement = knowledge.measurements().get(path);
+        return measurement.sd().orElseThrow(() -> new IllegalArgumentException("no standard deviation for " + path));
+    }
+
+    private static double up(double mm) {
+        return Math.ceil(mm / WALL_STEP_MM - 1e-6) / Math.round(1 / WALL_STEP_MM);
+    }
+
+    private static double down(double gapMm) {
+        return Math.min(FARTHEST_GAP_MM, Math.floor(gapMm / GAP_STEP_MM + 1e-6) * GAP_STEP_MM);
+    }
+
+    private record Key(
+            String device,
+            double wallMm,
+            boolean blood,
+            boolean chilled,
+            double nerveGapMm,
+            double skinGapMm,
+            MeasurementSpread spread) {}
+
+    /** Forgets what was not asked for the longest time. */
+    private static final class Recent extends LinkedHashMap<Key, HeatOutlook> {
+        Recent() {
+            super(64, 0.75f, true);
+        }
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, HeatOutlook> eldest) {
+            return size() > MOST_REMEMBERED;
+        }
+    }
+}
