@@ -78,7 +78,7 @@ public final class Tunica {
      *     measurement that is missing, or a wall the heat model does not answer for
      */
     public SegmentWindow heatWindow(CaseFile caseFile, String segmentRef, String techniqueId) {
-        return physics.heatWindows(DEFAULT_SEED).of(segment(caseFile, segmentRef), techniqueId);
+        return physics.heatWindows().of(caseFile, segment(caseFile, segmentRef), techniqueId);
     }
 
     private static Segment segment(CaseFile caseFile, String ref) {

@@ -15,7 +15,7 @@ import picocli.CommandLine.ExitCode;
         description = "Decision support for the specialist who closes incompetent leg veins.",
         footer = {"", Advice.CAUTION},
         footerHeading = "%n",
-        subcommands = {AdviseCommand.class, SchemaCommand.class, CommandLine.HelpCommand.class},
+        subcommands = {AdviseCommand.class, WindowCommand.class, SchemaCommand.class, CommandLine.HelpCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class)
 public final class Main {

@@ -1,7 +1,7 @@
 package org.tunica.heat;
 
 /**
- * One side of a map of settings: equal steps, each a setting that is offered.
+ * One side of a map of settings: equal steps.
  *
  * @param min first value
  * @param step from one value to the next
@@ -19,9 +19,12 @@ public record SettingAxis(double min, double step, int count) {
         Checks.within("count", count, 2, MOST);
     }
 
-    /** From the smallest value offered to {@code highest}, in whole multiples of the step offered. */
+    /** From the smallest value offered to {@code highest}, in half steps or whole multiples of the step offered. */
     static SettingAxis upTo(double highest, HeatLimits.Steps offered) {
         int steps = Math.max(1, (int) Math.floor((highest - offered.min()) / offered.step() + ROUNDING));
+        if (2 * steps < MOST) {
+            return new SettingAxis(offered.min(), offered.step() / 2, 2 * steps + 1);
+        }
         int stride = (steps + MOST - 2) / (MOST - 1);
         return new SettingAxis(offered.min(), stride * offered.step(), steps / stride + 1);
     }

@@ -35,9 +35,9 @@ public final class Physics {
         return Collections.unmodifiableSet(quantitiesUsed);
     }
 
-    /** Maps of heat settings; the seed fixes the draws of proposed settings. */
-    public HeatWindows heatWindows(long seed) {
-        return new HeatWindows(knowledge, heat, seed);
+    /** Maps of heat settings. */
+    public HeatWindows heatWindows() {
+        return new HeatWindows(knowledge, heat);
     }
 
     /** Computes the numbers of one segment of a case. */

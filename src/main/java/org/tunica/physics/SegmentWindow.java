@@ -20,9 +20,11 @@ import org.tunica.knowledge.Technique;
  * @param tipLeans whether the tip leans on one side, so that closure counts on the far side and harm on the near side
  * @param powerW highest power accepted
  * @param pullbackSPerCm slowest pull-back accepted
+ * @param energyJPerCm largest linear energy accepted
+ * @param assumed what is not recorded and how it was taken, in sentences
  * @param map power by pull-back; empty for a device that is not drawn back
  * @param repeats one run for each number of cycles or pulses; empty for a device that is drawn back
- * @param proposed the setting to consider
+ * @param proposed the setting the advice gives; empty when something it rests on is not recorded
  */
 public record SegmentWindow(
         Segment segment,
@@ -32,11 +34,14 @@ public record SegmentWindow(
         boolean tipLeans,
         Ceiling powerW,
         Ceiling pullbackSPerCm,
+        Ceiling energyJPerCm,
+        List<String> assumed,
         Optional<HeatWindow> map,
         List<HeatRun> repeats,
-        ProposedSetting proposed) {
+        Optional<ProposedSetting> proposed) {
 
     public SegmentWindow {
+        assumed = List.copyOf(assumed);
         repeats = List.copyOf(repeats);
     }
 

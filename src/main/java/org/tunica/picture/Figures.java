@@ -2,7 +2,10 @@ package org.tunica.picture;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import org.tunica.heat.HeatSetting;
+import org.tunica.heat.ProposedSetting;
+import org.tunica.physics.SegmentWindow;
 
 /** Numbers as a reader of settings expects them. */
 final class Figures {
@@ -40,7 +43,15 @@ final class Figures {
             return held.cycles() + (held.cycles() == 1 ? " cycle" : " cycles");
         }
         HeatSetting.Pulsed pulsed = (HeatSetting.Pulsed) setting;
-        return number(pulsed.pulsesPerCm()) + (pulsed.pulsesPerCm() == 1 ? " pulse per cm" : " pulses per cm");
+        return number(pulsed.pulsesPerCm()) + (pulsed.pulsesPerCm() == 1 ? " pulse/cm" : " pulses/cm");
+    }
+
+    /** The setting of the advice, when it is one of power and pull-back. */
+    static Optional<HeatSetting.Pulled> proposedPulled(SegmentWindow window) {
+        return window.proposed()
+                .map(ProposedSetting::setting)
+                .filter(HeatSetting.Pulled.class::isInstance)
+                .map(HeatSetting.Pulled.class::cast);
     }
 
     static String pulled(HeatSetting.Pulled pulled) {

@@ -11,8 +11,9 @@ import org.tunica.heat.WindowLine;
 record LineStyle(String says, Color colour, float width, float... dash) {
     static final Color INK = new Color(0x22, 0x22, 0x22);
     static final Color FAINT = new Color(0x77, 0x77, 0x77);
-    static final Color GREEN = new Color(0x00, 0x9E, 0x73);
-    static final Color BLUE = new Color(0x56, 0xB4, 0xE9);
+    private static final Color GREEN = new Color(0x00, 0x9E, 0x73);
+    static final Color AT_ONCE_TINT = new Color(0x00, 0x9E, 0x73, 105);
+    static final Color LATER_TINT = new Color(0x56, 0xB4, 0xE9, 55);
     static final Color YELLOW = new Color(0xF0, 0xE4, 0x42);
 
     private static final Color DEEP_BLUE = new Color(0x00, 0x72, 0xB2);

@@ -4,21 +4,22 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
-import org.tunica.heat.HeatSetting;
+import org.tunica.heat.Death;
 import org.tunica.heat.HeatWindow;
 import org.tunica.heat.WindowLine;
 import org.tunica.physics.SegmentWindow;
@@ -30,7 +31,11 @@ final class MapDrawing extends AbstractXYAnnotation {
     private static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
     private static final BasicStroke THIN = new BasicStroke(1, BasicStroke.CAP_BUTT, 0, 1, new float[] {1, 3}, 0);
     private static final BasicStroke CEILING = new BasicStroke(1.4f, BasicStroke.CAP_BUTT, 0, 1, new float[] {9, 7}, 0);
+    private static final String EQUATION = " J/cm = W x s/cm";
     private static final double MARK = 9;
+    private static final double BESIDE = 13;
+    private static final double ENERGY_LABEL = 0.6;
+    private static final int PIECES = 60;
 
     private final transient SegmentWindow window;
     private final transient HeatWindow map;
@@ -54,38 +59,35 @@ final class MapDrawing extends AbstractXYAnnotation {
         graphics.clip(area);
         areas(graphics, frame);
         energies().forEach(energy -> stroke(graphics, THIN, LineStyle.FAINT, MapFrame.path(energy(frame, energy))));
-        ceilings(frame).forEach(line -> stroke(graphics, CEILING, LineStyle.INK, MapFrame.path(line)));
+        ceilings(frame).forEach(ceiling -> stroke(graphics, CEILING, LineStyle.INK, MapFrame.path(ceiling.line())));
         for (WindowLine line : WindowLine.values()) {
             map.border(line).forEach(piece -> line(graphics, LineStyle.of(line), frame.points(piece)));
         }
-        mark(graphics, frame);
+        place(frame).ifPresent(at -> mark(graphics, at));
         labels(graphics, frame);
         graphics.setClip(before);
     }
 
     /** Within the ceilings and without harm: what kills at once, and what kills at once or later. */
     private void areas(Graphics2D graphics, MapFrame frame) {
-        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        Area atOnce = harmless(frame, WindowLine.DIES_AT_ONCE);
+        graphics.setColor(LineStyle.LATER_TINT);
+        graphics.fill(harmlessLater(frame));
+        graphics.setColor(LineStyle.AT_ONCE_TINT);
+        graphics.fill(harmless(frame, WindowLine.DIES_AT_ONCE));
+    }
+
+    private Area harmlessLater(MapFrame frame) {
         Area later = harmless(frame, WindowLine.DIES_LATER);
-        later.subtract(atOnce);
-        graphics.setColor(tint(LineStyle.BLUE, LATER_ALPHA));
-        graphics.fill(later);
-        graphics.setColor(tint(LineStyle.GREEN, AT_ONCE_ALPHA));
-        graphics.fill(atOnce);
+        later.subtract(harmless(frame, WindowLine.DIES_AT_ONCE));
+        return later;
     }
 
-    static final int LATER_ALPHA = 50;
-    static final int AT_ONCE_ALPHA = 105;
-
-    static Color tint(Color colour, int alpha) {
-        return new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), alpha);
-    }
-
-    private Area harmless(MapFrame frame, WindowLine wished) {
+    /** Settings within the ceilings that reach what is wished and no harm. */
+    Area harmless(MapFrame frame, WindowLine wished) {
         Area area = frame.reached(map, wished);
         area.intersect(
                 frame.within(window.powerW().value(), window.pullbackSPerCm().value()));
+        area.subtract(new Area(frame.upFrom(energy(frame, window.energyJPerCm().value()))));
         Stream.of(WindowLine.values())
                 .filter(line -> !line.wished())
                 .forEach(harm -> area.subtract(frame.reached(map, harm)));
@@ -95,37 +97,55 @@ final class MapDrawing extends AbstractXYAnnotation {
     private List<Integer> energies() {
         double least = map.powerW().min() * map.pullbackSPerCm().min();
         double most = map.powerW().max() * map.pullbackSPerCm().max();
-        return java.util.Arrays.stream(ENERGIES_J_PER_CM)
-                .filter(energy -> energy > least && energy < most)
+        return Arrays.stream(ENERGIES_J_PER_CM)
+                .filter(energy -> energy > least
+                        && energy < most
+                        && energy != window.energyJPerCm().value())
                 .boxed()
                 .toList();
     }
 
     /** All settings of one energy inside the map, from low to high power. */
-    private List<Point2D> energy(MapFrame frame, int energyJPerCm) {
+    private List<Point2D> energy(MapFrame frame, double energyJPerCm) {
         double fromW =
                 Math.max(map.powerW().min(), energyJPerCm / map.pullbackSPerCm().max());
         double toW =
                 Math.min(map.powerW().max(), energyJPerCm / map.pullbackSPerCm().min());
         List<Point2D> points = new ArrayList<>();
-        int pieces = 60;
-        for (int i = 0; i <= pieces; i++) {
-            double watt = fromW + (toW - fromW) * i / pieces;
+        for (int i = 0; i <= PIECES; i++) {
+            double watt = fromW + (toW - fromW) * i / PIECES;
             points.add(frame.at(watt, energyJPerCm / watt));
         }
         return points;
     }
 
-    private List<List<Point2D>> ceilings(MapFrame frame) {
+    /** A ceiling, where it runs and where on it the words should stand. */
+    private record Ceiling(List<Point2D> line, String says, String origin, double wished) {}
+
+    private List<Ceiling> ceilings(MapFrame frame) {
         double watt = window.powerW().value();
         double sPerCm = window.pullbackSPerCm().value();
+        double energy = window.energyJPerCm().value();
         return List.of(
-                List.of(
-                        frame.at(watt, map.pullbackSPerCm().max()),
-                        frame.at(watt, map.pullbackSPerCm().min())),
-                List.of(
-                        frame.at(map.powerW().min(), sPerCm),
-                        frame.at(map.powerW().max(), sPerCm)));
+                new Ceiling(
+                        List.of(
+                                frame.at(watt, map.pullbackSPerCm().max()),
+                                frame.at(watt, map.pullbackSPerCm().min())),
+                        "ceiling " + Figures.number(window.powerW().value()) + " W",
+                        window.powerW().origin(),
+                        0.5),
+                new Ceiling(
+                        List.of(
+                                frame.at(map.powerW().min(), sPerCm),
+                                frame.at(map.powerW().max(), sPerCm)),
+                        "ceiling " + Figures.number(window.pullbackSPerCm().value()) + " s/cm",
+                        window.pullbackSPerCm().origin(),
+                        0.75),
+                new Ceiling(
+                        energy(frame, energy),
+                        "ceiling " + Figures.number(window.energyJPerCm().value()) + EQUATION,
+                        window.energyJPerCm().origin(),
+                        0.75));
     }
 
     private static void line(Graphics2D graphics, LineStyle style, List<Point2D> points) {
@@ -140,11 +160,7 @@ final class MapDrawing extends AbstractXYAnnotation {
         graphics.draw(shape);
     }
 
-    private void mark(Graphics2D graphics, MapFrame frame) {
-        if (!(window.proposed().setting() instanceof HeatSetting.Pulled pulled)) {
-            return;
-        }
-        Point2D at = frame.at(pulled.powerW(), pulled.pullbackSPerCm());
+    private static void mark(Graphics2D graphics, Point2D at) {
         Path2D diamond = new Path2D.Double();
         diamond.moveTo(at.getX(), at.getY() - MARK);
         diamond.lineTo(at.getX() + MARK, at.getY());
@@ -156,51 +172,62 @@ final class MapDrawing extends AbstractXYAnnotation {
         stroke(graphics, new BasicStroke(2), LineStyle.INK, diamond);
     }
 
+    /** Where the setting proposed lies. */
+    private Optional<Point2D> place(MapFrame frame) {
+        return Figures.proposedPulled(window).map(pulled -> frame.at(pulled.powerW(), pulled.pullbackSPerCm()));
+    }
+
+    /** The most needed first: who comes late finds less room. */
     private void labels(Graphics2D graphics, MapFrame frame) {
         MapLabels labels = new MapLabels(graphics, frame.area());
-        if (window.proposed().setting() instanceof HeatSetting.Pulled pulled) {
-            Point2D at = frame.at(pulled.powerW(), pulled.pullbackSPerCm());
-            labels.keepFree(new Rectangle2D.Double(at.getX() - MARK, at.getY() - MARK, 2 * MARK, 2 * MARK));
-            labels.beside(at, proposal() + Figures.pulled(pulled), LABEL, LineStyle.INK, MARK + 2);
-        }
+        place(frame).ifPresent(at -> labels.beside(at, proposal(), LABEL, LineStyle.INK, MARK));
+        List<Ceiling> ceilings = ceilings(frame);
         for (WindowLine line : WindowLine.values()) {
             longest(frame, line)
-                    .ifPresent(points ->
-                            labels.along(points, LineStyle.of(line).says(), LABEL, LineStyle.INK, wished(line), 0));
+                    .ifPresent(points -> labels.along(
+                            points, LineStyle.of(line).says(), LABEL, LineStyle.INK, wished(line), off(line)));
         }
-        List<List<Point2D>> ceilings = ceilings(frame);
-        labels.along(ceilings.get(0), ceiling(window.powerW(), " W"), SMALL, LineStyle.INK, 0.25, 0);
-        labels.along(ceilings.get(1), ceiling(window.pullbackSPerCm(), " s/cm"), SMALL, LineStyle.INK, 0.8, 0);
-        energies()
-                .forEach(energy -> labels.along(
-                        energy(frame, energy), energy + " J/cm = W x s/cm", SMALL, LineStyle.FAINT, 0.6, 0));
+        ceilings.forEach(ceiling -> ceiling(labels, ceiling));
+        labels.inside(harmless(frame, WindowLine.DIES_AT_ONCE), "dies at once, no harm", SMALL, LineStyle.INK);
+        labels.inside(harmlessLater(frame), "dies at once or later, no harm", SMALL, LineStyle.INK);
+        for (int energy : energies()) {
+            labels.along(energy(frame, energy), energy + EQUATION, SMALL, LineStyle.FAINT, ENERGY_LABEL, 0);
+        }
+    }
+
+    /** Where it comes from stands beneath the map as well, so a crowded map names the ceiling alone. */
+    private static void ceiling(MapLabels labels, Ceiling ceiling) {
+        String[] sayings = {ceiling.says() + " (" + ceiling.origin() + ")", ceiling.says()};
+        for (String says : sayings) {
+            if (labels.along(ceiling.line(), says, SMALL, LineStyle.INK, ceiling.wished(), 0)) {
+                return;
+            }
+        }
     }
 
     private String proposal() {
-        return window.proposed().killsAsWished() && window.proposed().staysWithinLimits()
-                ? "to consider: "
-                : "nearest: ";
+        Death death = window.proposed().orElseThrow().death();
+        return (death == Death.NOT_THROUGH ? "nearest: " : "to consider: ")
+                + Figures.pulled(Figures.proposedPulled(window).orElseThrow());
     }
 
-    private static String ceiling(SegmentWindow.Ceiling ceiling, String unit) {
-        return "ceiling " + Figures.number(ceiling.value()) + unit + ": " + ceiling.origin();
-    }
-
-    private java.util.Optional<List<Point2D>> longest(MapFrame frame, WindowLine line) {
+    private Optional<List<Point2D>> longest(MapFrame frame, WindowLine line) {
         return map.border(line).stream()
                 .max(Comparator.comparingInt(List::size))
                 .map(frame::points);
     }
 
+    /** Curves are hollow upwards, so beneath them is room; the char line often lies close above another. */
+    private static double off(WindowLine line) {
+        return line == WindowLine.CHAR ? BESIDE : -BESIDE;
+    }
+
     /** Lines that run close together carry their labels at different places. */
     private static double wished(WindowLine line) {
         return switch (line) {
-            case DIES_LATER -> 0.3;
-            case DIES_AT_ONCE -> 0.3;
+            case DIES_LATER, DIES_AT_ONCE -> 0.3;
+            case PERFORATION, NERVE, SKIN -> 0.5;
             case CHAR -> 0.7;
-            case PERFORATION -> 0.5;
-            case NERVE -> 0.5;
-            case SKIN -> 0.5;
         };
     }
 }

@@ -37,14 +37,18 @@ record MapFrame(SettingAxis powerW, SettingAxis pullbackSPerCm, Rectangle2D area
     Area reached(HeatWindow map, WindowLine line) {
         Area reached = new Area();
         for (List<HeatWindow.Node> piece : map.border(line)) {
-            List<Point2D> border = points(piece);
-            Path2D path = path(border);
-            path.lineTo(border.get(border.size() - 1).getX(), area.getY());
-            path.lineTo(border.get(0).getX(), area.getY());
-            path.closePath();
-            reached.add(new Area(path));
+            reached.add(new Area(upFrom(points(piece))));
         }
         return reached;
+    }
+
+    /** Everything above a curve that runs from left to right. */
+    Path2D upFrom(List<Point2D> curve) {
+        Path2D path = path(curve);
+        path.lineTo(curve.get(curve.size() - 1).getX(), area.getY());
+        path.lineTo(curve.get(0).getX(), area.getY());
+        path.closePath();
+        return path;
     }
 
     /** All settings up to a power and a pull-back. */

@@ -14,6 +14,7 @@ import java.util.List;
 final class MapLabels {
     private static final Color PAPER = new Color(255, 255, 255, 225);
     private static final int TRIES = 24;
+    private static final int INSIDE_TRIES = 15;
     private static final double GAP = 3;
 
     private final Graphics2D graphics;
@@ -28,41 +29,68 @@ final class MapLabels {
     /** A place on the paper and the slope there, as an angle. */
     private record Place(Point2D at, double angle) {}
 
-    /** Keeps a place free of labels. */
-    void keepFree(Rectangle2D place) {
-        taken.add(new Area(place));
-    }
-
     /**
      * Writes a label on a line, as near to a wished place as there is room; not at all when there is none.
      *
      * @param wished share of the length of the line, 0 to 1
-     * @param off how far above the line in px; 0 writes across it
+     * @param off how far above the line in px, below when negative; 0 writes across it
+     * @return whether there was room
      */
-    void along(List<Point2D> line, String text, Font font, Color colour, double wished, double off) {
+    boolean along(List<Point2D> line, String text, Font font, Color colour, double wished, double off) {
         for (int i = 0; i < TRIES; i++) {
             // wished place first, then alternately further to either side
             double share = wished + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) / (double) TRIES;
             if (share > 0 && share < 1 && write(place(line, share), text, font, colour, off)) {
-                return;
+                return true;
             }
         }
+        return false;
     }
 
-    /** Writes a level label beside a point, to the side where there is room. */
-    void beside(Point2D point, String text, Font font, Color colour, double distance) {
-        double half = graphics.getFontMetrics(font).stringWidth(text) / 2.0;
-        double[][] ways = {{distance + half, 0}, {-distance - half, 0}, {0, -distance - 4}, {0, distance + 6}};
+    /** Writes a level label beside a mark, on the side where there is room, and keeps the mark free. */
+    void beside(Point2D mark, String text, Font font, Color colour, double size) {
+        taken.add(new Area(new Rectangle2D.Double(mark.getX() - size, mark.getY() - size, 2 * size, 2 * size)));
+        double right = size + GAP + width(text, font) / 2;
+        double down = size + GAP + font.getSize2D();
+        double[][] ways = {{right, 0}, {-right, 0}, {0, -down}, {0, down}, {right, down}, {right, -down}};
         for (double[] way : ways) {
-            Point2D centre = new Point2D.Double(point.getX() + way[0], point.getY() + way[1]);
+            Point2D centre = new Point2D.Double(mark.getX() + way[0], mark.getY() + way[1]);
             if (write(new Place(centre, 0), text, font, colour, 0)) {
                 return;
             }
         }
     }
 
+    /** Writes a level label in an area, near its middle; not at all when there is no room. */
+    void inside(Area shape, String text, Font font, Color colour) {
+        Rectangle2D bounds = shape.getBounds2D();
+        Rectangle2D box = new Rectangle2D.Double(0, 0, width(text, font), font.getSize2D() + GAP);
+        for (int i = 0; i < INSIDE_TRIES * INSIDE_TRIES; i++) {
+            Point2D centre = new Point2D.Double(
+                    bounds.getX() + bounds.getWidth() * middleOut(i % INSIDE_TRIES),
+                    bounds.getY() + bounds.getHeight() * middleOut(i / INSIDE_TRIES));
+            box.setFrameFromCenter(
+                    centre.getX(),
+                    centre.getY(),
+                    centre.getX() + box.getWidth() / 2,
+                    centre.getY() + box.getHeight() / 2);
+            if (shape.contains(box) && write(new Place(centre, 0), text, font, colour, 0)) {
+                return;
+            }
+        }
+    }
+
+    /** 0.5 first, then alternately further to either side. */
+    private static double middleOut(int i) {
+        return 0.5 + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) / (double) INSIDE_TRIES;
+    }
+
+    private double width(String text, Font font) {
+        return graphics.getFontMetrics(font).stringWidth(text) + 2 * GAP;
+    }
+
     private boolean write(Place place, String text, Font font, Color colour, double off) {
-        double width = graphics.getFontMetrics(font).stringWidth(text) + 2 * GAP;
+        double width = width(text, font);
         double height = font.getSize2D() + GAP;
         AffineTransform there = AffineTransform.getTranslateInstance(
                 place.at().getX(), place.at().getY());

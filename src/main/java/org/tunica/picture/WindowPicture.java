@@ -6,13 +6,15 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.tunica.physics.SegmentWindow;
@@ -85,22 +87,28 @@ public final class WindowPicture {
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, WindowSheet.WIDTH, height);
         sheet.draw(graphics);
-        Element root = graphics.getRoot();
+        return written(titled(graphics.getRoot(), height));
+    }
+
+    private Element titled(Element root, int height) {
         root.setAttribute("role", "img");
+        root.setAttribute("viewBox", "0 0 " + px(WindowSheet.WIDTH) + " " + px(height));
         Element title = root.getOwnerDocument().createElementNS(SVG, "title");
         title.setTextContent(words.title());
         root.insertBefore(title, root.getFirstChild());
-        return written(graphics, root);
+        return root;
     }
 
-    private static byte[] written(SVGGraphics2D graphics, Element root) {
-        StringWriter text = new StringWriter();
+    private static byte[] written(Element root) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            graphics.stream(root, text, false, false);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            TransformerFactory factory = TransformerFactory.newInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.newTransformer().transform(new DOMSource(root), new StreamResult(bytes));
+        } catch (TransformerException e) {
+            throw new IllegalStateException(e);
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return bytes.toByteArray();
     }
 
     private static Document document() {

@@ -2,10 +2,11 @@ package org.tunica.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.tunica.heat.HeatRun;
-import org.tunica.heat.HeatSetting;
 import org.tunica.heat.HeatWindow;
 import org.tunica.heat.SettingAxis;
 import org.tunica.heat.WarmedPoint;
@@ -15,6 +16,7 @@ import org.tunica.physics.SegmentWindow;
 /** The table of a window: a few powers with their pull-backs, or every number of cycles or pulses. */
 final class WindowTable {
     private static final int MOST_ROWS = 9;
+    private static final double SAME_POWER_W = 1e-9;
     private static final String NOT_KNOWN = "?";
 
     private final SegmentWindow window;
@@ -25,8 +27,16 @@ final class WindowTable {
 
     List<String> header() {
         return window.map().isPresent()
-                ? List.of("power", "once or later", "at once", "char", "perfo-ration", "nerve", "skin")
-                : List.of("times", "at once or later", "at once", "char index", "nerve", "skin");
+                ? List.of("power", "dies at once or later", "dies at once", "char", "perforation", "nerve", "skin")
+                : List.of(
+                        "heated",
+                        "dead at once or later",
+                        "dead at once",
+                        "char index",
+                        "nerve C",
+                        "nerve min",
+                        "skin C",
+                        "skin min");
     }
 
     List<List<String>> rows() {
@@ -40,7 +50,7 @@ final class WindowTable {
     /** Powers at equal steps, and the one of the setting proposed. */
     private TreeSet<Integer> shown(SettingAxis powerW) {
         TreeSet<Integer> shown = new TreeSet<>();
-        int stride = (powerW.count() + MOST_ROWS - 2) / (MOST_ROWS - 1);
+        int stride = (powerW.count() + MOST_ROWS - 3) / (MOST_ROWS - 1);
         for (int i = 0; i < powerW.count(); i += stride) {
             shown.add(i);
         }
@@ -53,7 +63,9 @@ final class WindowTable {
     }
 
     private boolean proposed(double powerW) {
-        return window.proposed().setting() instanceof HeatSetting.Pulled pulled && pulled.powerW() == powerW;
+        return Figures.proposedPulled(window)
+                .filter(pulled -> Math.abs(pulled.powerW() - powerW) < SAME_POWER_W)
+                .isPresent();
     }
 
     private List<String> row(HeatWindow map, int power) {
@@ -89,17 +101,21 @@ final class WindowTable {
     }
 
     private List<String> repeated(HeatRun run) {
+        boolean proposed = window.proposed()
+                .filter(found -> found.setting().equals(run.setting()))
+                .isPresent();
         return List.of(
-                Figures.setting(run.setting())
-                        + (run.setting().equals(window.proposed().setting()) ? " @" : ""),
+                Figures.setting(run.setting()) + (proposed ? " @" : ""),
                 Figures.percent(run.wallFractionDelayed()),
                 Figures.percent(run.wallFractionKilled()),
                 Figures.number(run.charIndex()),
-                run.nerve().map(WindowTable::warmth).orElse(NOT_KNOWN),
-                run.skin().map(WindowTable::warmth).orElse(NOT_KNOWN));
+                warmth(run.nerve(), WarmedPoint::peakC),
+                warmth(run.nerve(), WarmedPoint::cem43Min),
+                warmth(run.skin(), WarmedPoint::peakC),
+                warmth(run.skin(), WarmedPoint::cem43Min));
     }
 
-    private static String warmth(WarmedPoint point) {
-        return Figures.tenths(point.peakC()) + " C, " + Figures.tenths(point.cem43Min()) + " min";
+    private static String warmth(Optional<WarmedPoint> point, Function<WarmedPoint, Double> figure) {
+        return point.map(figure).map(Figures::tenths).orElse(NOT_KNOWN);
     }
 }
