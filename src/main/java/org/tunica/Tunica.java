@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Fault;
 import org.tunica.casefile.Faults;
+import org.tunica.casefile.FaultyInput;
+import org.tunica.casefile.Nearest;
+import org.tunica.casefile.Segment;
 import org.tunica.heat.BenchFile;
 import org.tunica.heat.Calibration;
 import org.tunica.heat.CalibrationReport;
@@ -15,6 +19,9 @@ import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
 import org.tunica.physics.Physics;
+import org.tunica.physics.SegmentWindow;
+import org.tunica.picture.WindowPicture;
+import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
 import org.tunica.plan.Planner;
 import org.tunica.plan.ScoreWeights;
@@ -78,6 +85,46 @@ public final class Tunica {
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
         return planner.advise(caseFile, release, DEFAULT_SEED);
+    }
+
+    /**
+     * What the settings of a heat device do to the wall of one segment.
+     *
+     * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique, a technique that is no heat device, a
+     *     measurement that is missing, or a wall the heat model does not answer for
+     */
+    public SegmentWindow heatWindow(CaseFile caseFile, String segmentRef, String techniqueId) {
+        return physics.heatWindows().of(caseFile, segment(caseFile, segmentRef), techniqueId);
+    }
+
+    private static Segment segment(CaseFile caseFile, String ref) {
+        List<Segment> segments = caseFile.limbs().stream()
+                .flatMap(limb -> limb.segments().stream())
+                .toList();
+        List<String> refs = segments.stream().map(Segment::ref).toList();
+        return segments.stream()
+                .filter(segment -> segment.ref().equals(ref))
+                .findFirst()
+                .orElseThrow(() -> new FaultyInput(
+                        "input",
+                        List.of(new Fault(
+                                "segment " + ref,
+                                "the case has none of that name, only " + String.join(", ", refs)
+                                        + Nearest.hint(ref, refs)))));
+    }
+
+    /** The words and the table that go with a heat window. */
+    public WindowWords words(SegmentWindow window) {
+        return WindowWords.of(window, release);
+    }
+
+    /**
+     * A heat window as a drawing.
+     *
+     * @param widthPx width, see {@link WindowPicture}
+     */
+    public WindowPicture picture(SegmentWindow window, int widthPx) {
+        return WindowPicture.of(window, words(window), widthPx);
     }
 
     /** An advice as JSON, {@code tunica-advice/1}; the same advice gives the same bytes. */

@@ -32,6 +32,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.rules")
             .layer("plan")
             .definedBy("org.tunica.plan")
+            .layer("picture")
+            .definedBy("org.tunica.picture")
             .layer("front door")
             .definedBy("org.tunica")
             .layer("cli")
@@ -48,10 +50,12 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics")
             .whereLayer("plan")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
+            .whereLayer("picture")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("front door")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan", "picture")
             .whereLayer("cli")
-            .mayOnlyAccessLayers("front door", "casefile", "knowledge", "heat", "physics", "rules", "plan");
+            .mayOnlyAccessLayers("front door", "casefile", "knowledge", "heat", "physics", "rules", "plan", "picture");
 
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
@@ -64,6 +68,7 @@ class ArchitectureTest {
                     "org.tunica.physics",
                     "org.tunica.rules",
                     "org.tunica.plan",
+                    "org.tunica.picture",
                     "org.tunica.cli");
 
     @ArchTest
@@ -74,6 +79,10 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_command_line_library_lives_in_cli = onlyIn("org.tunica.cli", "picocli..");
+
+    @ArchTest
+    static final ArchRule drawing_lives_in_picture =
+            onlyIn("org.tunica.picture", "org.jfree..", "org.apache.batik..", "java.awt..", "javax.imageio..");
 
     @ArchTest
     static final ArchRule the_schema_library_lives_at_the_front_door = onlyIn("org.tunica", "com.github.victools..");

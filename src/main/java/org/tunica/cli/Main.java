@@ -15,7 +15,13 @@ import picocli.CommandLine.ExitCode;
         description = "Decision support for the specialist who closes incompetent leg veins.",
         footer = {"", Advice.CAUTION},
         footerHeading = "%n",
-        subcommands = {AdviseCommand.class, CalibrateCommand.class, SchemaCommand.class, CommandLine.HelpCommand.class},
+        subcommands = {
+            AdviseCommand.class,
+            WindowCommand.class,
+            CalibrateCommand.class,
+            SchemaCommand.class,
+            CommandLine.HelpCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class)
 public final class Main {

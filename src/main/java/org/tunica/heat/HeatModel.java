@@ -76,6 +76,11 @@ public final class HeatModel {
         return constants.device(deviceId).heatedMm();
     }
 
+    /** Whether the tip of a device is taken as leaning on one side. */
+    public boolean leans(String deviceId) {
+        return constants.device(deviceId).leans();
+    }
+
     /**
      * Runs one setting on one slice. A forward laser tip is taken as leaning on one side: closure is that of the far
      * side, char, perforation and warmth those of the near side.

@@ -21,7 +21,8 @@ public record Validity(
             Checks.within(name, value, min, max);
         }
 
-        boolean holds(double value) {
+        /** Whether a value lies in the range. */
+        public boolean holds(double value) {
             return value >= min && value <= max;
         }
     }

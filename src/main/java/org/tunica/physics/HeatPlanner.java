@@ -48,6 +48,7 @@ final class HeatPlanner {
     private final Knowledge knowledge;
     private final HeatModel model;
     private final ToDoubleFunction<String> number;
+    private final HeatLimits limits;
     private final Lazily<SettingProposer> proposer;
     private final Map<Key, HeatOutlook> remembered = Collections.synchronizedMap(new Recent());
 
@@ -55,7 +56,7 @@ final class HeatPlanner {
         this.knowledge = knowledge;
         this.number = number;
         this.model = HeatModel.of(HeatConstants.from(number));
-        HeatLimits limits = HeatLimits.from(number);
+        this.limits = HeatLimits.from(number);
         number.applyAsDouble(BLOOD_FILM);
         number.applyAsDouble(BLOOD_SHARE);
         number.applyAsDouble(TUMESCENT_SD);
@@ -101,6 +102,14 @@ final class HeatPlanner {
         return Optional.of(known);
     }
 
+    HeatModel model() {
+        return model;
+    }
+
+    HeatLimits limits() {
+        return limits;
+    }
+
     /** Radius the wall wraps on; blood that is not pressed out makes the film thicker. */
     double radiusMm(String device, boolean blood) {
         return blood && model.isLaser(device)
@@ -120,16 +129,21 @@ final class HeatPlanner {
     }
 
     private VeinSlice slice(Key key) {
-        VeinSlice usual = model.usualSlice(key.wallMm());
-        double startC = key.chilled() ? knowledge.quantity(START).low().orElse(usual.tumescentC()) : usual.tumescentC();
-        VeinSlice slice = VeinSlice.of(key.wallMm(), usual.tumescentMm(), startC)
+        return vein(key.device(), key.wallMm(), key.blood(), key.chilled())
                 .withNerveGapMm(key.nerveGapMm())
                 .withSkinGapMm(key.skinGapMm());
-        if (!key.blood()) {
+    }
+
+    /** The vein around a device, with nothing beside it to look at. */
+    VeinSlice vein(String device, double wallMm, boolean blood, boolean chilled) {
+        VeinSlice usual = model.usualSlice(wallMm);
+        double startC = chilled ? knowledge.quantity(START).low().orElse(usual.tumescentC()) : usual.tumescentC();
+        VeinSlice slice = VeinSlice.of(wallMm, usual.tumescentMm(), startC);
+        if (!blood) {
             return slice;
         }
         VeinSlice bloody = slice.withBloodFraction(number.applyAsDouble(BLOOD_SHARE));
-        return model.isLaser(key.device()) ? bloody.withFilmMm(number.applyAsDouble(BLOOD_FILM)) : bloody;
+        return model.isLaser(device) ? bloody.withFilmMm(number.applyAsDouble(BLOOD_FILM)) : bloody;
     }
 
     /** The error of the measured wall, carried over to the wall on the device. */

@@ -35,6 +35,11 @@ public final class Physics {
         return Collections.unmodifiableSet(quantitiesUsed);
     }
 
+    /** Maps of heat settings. */
+    public HeatWindows heatWindows() {
+        return new HeatWindows(knowledge, heat);
+    }
+
     /** Computes the numbers of one segment of a case. */
     public Derived derive(CaseFile caseFile, Segment segment) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
