@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.ui.RectangleInsets;
 import org.tunica.heat.HeatWindow;
 import org.tunica.heat.SettingAxis;
@@ -37,6 +38,11 @@ final class WindowSheet {
     private static final Font AXIS = new Font(Font.SANS_SERIF, Font.BOLD, 14);
     private static final Font TEXT = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
     private static final Font HEAD = new Font(Font.SANS_SERIF, Font.BOLD, 13);
+
+    static {
+        // else the chart library draws upright words as outlines, which no reader of an SVG can search or hear
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
+    }
 
     private final SegmentWindow window;
     private final WindowWords words;

@@ -42,7 +42,8 @@ class WindowPictureTest {
 
     @Test
     void documentationExample_aWindowAsSvg() throws Exception {
-        String says = words(TUNICA.picture(window("laser-1470-radial"), 1000).svg());
+        SegmentWindow window = window("laser-1470-radial");
+        String says = words(TUNICA.picture(window, 1000).svg());
         for (String label : List.of(
                 "Segment L1, great saphenous, thigh: 1470 nm laser, radial fibre",
                 "power, W",
@@ -54,7 +55,7 @@ class WindowPictureTest {
                 "ceiling 15 W",
                 "ceiling 12 s/cm (common practice, no published source)",
                 "ceiling 100 J/cm = W x s/cm",
-                "to consider: 10 W, 8 s/cm",
+                "to consider: " + Figures.pulled(Figures.proposedPulled(window).orElseThrow()),
                 "licensed specialist decides",
                 "DRAFT")) {
             assertTrue(says.contains(label), label + " in\n" + says);
