@@ -2,17 +2,21 @@ package org.tunica.cli;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 
 /** Writes the file a user named, whole or not at all. */
 final class OutputFile {
+    private static final String HALF_WRITTEN = ".part";
+
     private OutputFile() {}
 
     /**
@@ -38,14 +42,16 @@ final class OutputFile {
      * @throws FaultyInput when it cannot be written
      */
     static void write(Path target, byte[] bytes) {
+        Path beside = target.resolveSibling(target.getFileName() + HALF_WRITTEN);
         try {
-            Path beside = Files.createTempFile(target.getParent(), ".tunica", ".part");
+            Files.write(beside, bytes, StandardOpenOption.CREATE_NEW);
             try {
-                Files.write(beside, bytes);
                 Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(beside);
             }
+        } catch (FileAlreadyExistsException e) {
+            throw fault(beside.toString(), "is left from an earlier attempt; look at it and remove it");
         } catch (NoSuchFileException e) {
             throw fault(target.toString(), "there is no such folder");
         } catch (AccessDeniedException e) {

@@ -112,6 +112,15 @@ class WindowCommandTest {
     }
 
     @Test
+    void out_besideAnAttemptThatWasCutShort() throws IOException {
+        Path target = folder.resolve("window.svg");
+        Path half = Files.writeString(folder.resolve("window.svg.part"), "half a picture");
+        refused(Run.of(TRUNK, "L1", "steam", "--out", target.toString()), "is left from an earlier attempt");
+        assertEquals(List.of(half), files());
+        assertEquals("half a picture", Files.readString(half));
+    }
+
+    @Test
     void out_withAnotherEnding() throws IOException {
         Path target = folder.resolve("window.pdf");
         refused(Run.of(TRUNK, "L1", "steam", "--out", target.toString()), "--out must end in .svg or .png, is");
