@@ -14,12 +14,12 @@ Feature: What do the guidelines put first for a great or small saphenous trunk?
     And it comes before mechanochemical
     And it comes before focused-ultrasound
 
-  Scenario: techniques without heat stand ready for a plain trunk
+  Scenario: adhesive stands ready for a plain trunk, the rotating wire only with an eye on the drug
     Given a sound leg
     When adhesive is considered
     Then it stands as suitable
     When mechanochemical is considered
-    Then it stands as suitable
+    Then it stands as careful
     When microwave is considered
     Then it stands as careful
 

@@ -5,6 +5,7 @@ Feature: What suits a vein with a nerve beside it?
     And the case says the vein: small-saphenous
     And the case says the level: lower-calf
     And the case says the gap to the nerve: 3 mm
+    And the case says the length: 18 cm
     When laser-1470-radial is considered
     Then it stands as careful
     When mechanochemical is considered

@@ -35,6 +35,7 @@ final class SettingText {
         List<String> parts = new ArrayList<>();
         number(parts, drug.replace('-', ' ') + " ", settings.drugPercent(), " %");
         number(parts, "", settings.drugMl(), " mL of liquid");
+        number(parts, "", settings.sclerosantMgPerKg(), " mg/kg");
         return String.join(", ", parts);
     }
 

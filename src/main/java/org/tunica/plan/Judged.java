@@ -64,11 +64,16 @@ final class Judged {
     }
 
     OptionStanding standing() {
+        if (exclusions().isEmpty() && !absences().isEmpty()) {
+            return OptionStanding.NOT_IN_ROOM;
+        }
+        return standingInAnotherRoom();
+    }
+
+    /** How the option would stand in a room that holds its device and drug. */
+    OptionStanding standingInAnotherRoom() {
         if (!exclusions().isEmpty()) {
             return OptionStanding.EXCLUDED;
-        }
-        if (!absences().isEmpty()) {
-            return OptionStanding.NOT_IN_ROOM;
         }
         if (!needs().isEmpty()) {
             return OptionStanding.MEASURE_FIRST;

@@ -44,7 +44,9 @@ final class OptionWriter {
     private static String why(Judged judged, OptionStanding standing) {
         return switch (standing) {
             case EXCLUDED -> because(judged.exclusions());
-            case NOT_IN_ROOM -> because(judged.absences());
+            case NOT_IN_ROOM ->
+                because(judged.absences()) + "; in a room that holds it: "
+                        + judged.standingInAnotherRoom().word();
             case MEASURE_FIRST -> Needed.line(judged.needs());
             case CAREFUL -> because(judged.cautions());
             case PREFERRED, SUITABLE ->

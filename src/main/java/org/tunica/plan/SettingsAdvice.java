@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param drug sclerosant chosen from the stock
  * @param drugPercent its strength
  * @param drugMl liquid for this segment
+ * @param sclerosantMgPerKg drug for this segment by body weight
  * @param foamMl foam for this segment
  * @param lesions focused-ultrasound lesions in one row
  * @param note what the ranges do not say
@@ -37,6 +38,7 @@ public record SettingsAdvice(
         Optional<String> drug,
         OptionalDouble drugPercent,
         OptionalDouble drugMl,
+        OptionalDouble sclerosantMgPerKg,
         OptionalDouble foamMl,
         OptionalDouble lesions,
         List<SettingAdvice> ranges,

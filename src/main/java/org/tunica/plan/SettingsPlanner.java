@@ -60,6 +60,7 @@ final class SettingsPlanner {
                 numbers.drug().map(OptionNumbers.Stock::drug),
                 numbers.drug().map(stock -> OptionalDouble.of(stock.percent())).orElse(OptionalDouble.empty()),
                 Rounded.of(numbers.drugMl()),
+                Rounded.of(numbers.sclerosantMgPerKg()),
                 Rounded.of(numbers.foamMl()),
                 numbers.lesions(),
                 ranges,

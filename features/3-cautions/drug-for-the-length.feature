@@ -1,8 +1,8 @@
 Feature: Is there drug enough for the whole length?
 
-  Rule: PRE-038 the customary way of mechanochemical closure takes more polidocanol for this length than a day allows
+  Rule: CAU-062 the customary way of mechanochemical closure takes more polidocanol for this length than a day allows
 
-    @PRE-038
+    @CAU-062
     Scenario Outline: <kind>: <technique>, length <length>, weight <weight>, sclerosants of the room <sclerosants of the room>, allergies <allergies>
       Given a sound leg
       And the case says the straight length: 10 cm
@@ -11,7 +11,7 @@ Feature: Is there drug enough for the whole length?
       And the case says the sclerosants of the room: <sclerosants of the room>
       And the case says the allergies: <allergies>
       When <technique> is considered
-      Then PRE-038 <says>
+      Then CAU-062 <says>
 
       Examples:
         | kind    | technique       | length       | weight       | sclerosants of the room                 | allergies    | says        |
