@@ -115,6 +115,15 @@ final class Bioheat {
         undeliveredWPerM = 0;
     }
 
+    /** Highest temperature of any shell now. */
+    double hottestC() {
+        double hottest = temperatureC[0];
+        for (int i = 1; i < n; i++) {
+            hottest = Math.max(hottest, temperatureC[i]);
+        }
+        return hottest;
+    }
+
     /** Heat put into each shell, W per m of vein; the caller fills it. */
     double[] sourceWPerM() {
         return sourceWPerM;

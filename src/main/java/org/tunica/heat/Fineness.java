@@ -9,13 +9,24 @@ package org.tunica.heat;
  * @param wallCells shells in the wall
  * @param growth ratio of neighbouring shells outside the wall
  * @param steamReruns how often a laser run is repeated with the steam of the run before; 0 leaves steam out
+ * @param untilCool whether a run ends once the source is off and nothing is warm enough to count; a point far away that
+ *     is still warming, below all that counts, is then read a little too cool
  */
-public record Fineness(double stepFactor, int filmCells, int wallCells, double growth, int steamReruns) {
+public record Fineness(
+        double stepFactor, int filmCells, int wallCells, double growth, int steamReruns, boolean untilCool) {
     /** The steps at which the model was calibrated: 74 shells, within 0.01 mm of the fine answer. */
     public static final Fineness CALIBRATED = new Fineness(2, 4, 26, 1.12, 1);
 
-    /** 46 shells, for searching. */
+    /** 46 shells, for maps. */
     public static final Fineness COARSE = new Fineness(2, 4, 13, 1.20, 1);
+
+    /** 46 shells, longer steps, only while something is warm: for searching and for draws. */
+    public static final Fineness DRAWN = new Fineness(3, 4, 13, 1.20, 1, true);
+
+    /** Runs that follow the slice to the end. */
+    public Fineness(double stepFactor, int filmCells, int wallCells, double growth, int steamReruns) {
+        this(stepFactor, filmCells, wallCells, growth, steamReruns, false);
+    }
 
     public Fineness {
         Checks.positive("stepFactor", stepFactor);
@@ -27,11 +38,11 @@ public record Fineness(double stepFactor, int filmCells, int wallCells, double g
 
     /** The same cut with other time steps. */
     public Fineness withStepFactor(double factor) {
-        return new Fineness(factor, filmCells, wallCells, growth, steamReruns);
+        return new Fineness(factor, filmCells, wallCells, growth, steamReruns, untilCool);
     }
 
     /** The same with another number of steam reruns. */
     public Fineness withSteamReruns(int reruns) {
-        return new Fineness(stepFactor, filmCells, wallCells, growth, reruns);
+        return new Fineness(stepFactor, filmCells, wallCells, growth, reruns, untilCool);
     }
 }

@@ -98,7 +98,9 @@ public final class HeatModel {
     /** The near side, at short steps where drying is under way and its outcome open. */
     private HeatRun nearSide(HeatSetting setting, VeinSlice slice) {
         HeatRun near = run(setting, slice, Contact.NEAR_SIDE);
-        boolean settled = near.dryDepthMm() == 0 || near.chars() && near.perforationIndex() >= 1;
+        // draws show a spread, not this one number: the run shown beside them takes the short steps
+        boolean settled =
+                fineness.untilCool() || near.dryDepthMm() == 0 || near.chars() && near.perforationIndex() >= 1;
         HeatDevice device = constants.device(setting.deviceId());
         return settled ? near : fineRuns.get().run(device, setting, slice, Contact.NEAR_SIDE);
     }

@@ -1,6 +1,7 @@
 package org.tunica.heat;
 
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,11 +24,11 @@ import java.util.stream.Stream;
  * nerve, the skin and the whole wall keep their limits when nine draws of ten do.
  */
 public final class SettingProposer {
-    private static final int FEW_DRAWS = 16;
+    private static final int FEW_DRAWS = 12;
     private static final int POWERS_PASSED_OVER = 3;
 
-    /** Share of the wished probability below which a few draws are enough to turn away; a margin of the search. */
-    private static final double HOPELESS = 0.8;
+    /** By how much a few draws may fall short of the wished probability and still give hope; a margin of the search. */
+    private static final double LENIENCE = 0.1;
 
     /**
      * Depth in walls, with the constants as they stand, below which no draw is worth taking, and from which draws are
@@ -48,7 +49,7 @@ public final class SettingProposer {
 
     private SettingProposer(HeatModel model, HeatEnsemble ensemble, HeatLimits limits) {
         this.model = model;
-        this.scout = HeatModel.of(model.constants(), Fineness.COARSE);
+        this.scout = HeatModel.of(model.constants(), Fineness.DRAWN);
         this.ensemble = ensemble;
         this.few = ensemble.first(FEW_DRAWS);
         this.limits = limits;
@@ -79,6 +80,7 @@ public final class SettingProposer {
         private final MeasurementSpread measured;
         private final List<List<HeatSetting>> ladders;
         private final Map<HeatSetting, HeatRun> runs = new HashMap<>();
+        private final Map<Death, Map<Integer, Rung>> rungs = new EnumMap<>(Death.class);
 
         Search(String deviceId, VeinSlice slice, MeasurementSpread measured) {
             this.slice = slice;
@@ -92,34 +94,47 @@ public final class SettingProposer {
                     .orElseGet(this::compromise);
         }
 
-        /** The highest power that gives the death asked for within every limit: wide steps down, then back up. */
+        /** The highest power that gives the death asked for within every limit; a few draws find it, all confirm it. */
         private Optional<ProposedSetting> within(Death death) {
-            SettingLimit stronger = SettingLimit.HIGHEST_POWER;
-            for (int i = 0; i < ladders.size(); i += POWERS_PASSED_OVER) {
-                Rung rung = firstLikely(ladders.get(i), death);
+            for (int i = highest(death); i < ladders.size(); i++) {
+                Rung rung = confirmed(rung(i, death), death);
                 if (rung.spread().isPresent()) {
-                    return Optional.of(higher(i, new Rung(rung.spread(), stronger), death));
+                    SettingLimit stronger = i == 0
+                            ? SettingLimit.HIGHEST_POWER
+                            : rung(i - 1, death).limit();
+                    return Optional.of(answer(rung.spread().get(), death, stronger));
                 }
-                stronger = rung.limit();
+                rungs.get(death).put(i, rung);
             }
             return Optional.empty();
         }
 
-        /** The powers passed over above one that works, from the highest down; else the one that works. */
-        private ProposedSetting higher(int works, Rung found, Death death) {
-            SettingLimit stronger = found.limit();
-            for (int i = Math.max(0, works - POWERS_PASSED_OVER + 1); i < works; i++) {
-                Rung rung = firstLikely(ladders.get(i), death);
-                if (rung.spread().isPresent()) {
-                    return answer(rung.spread().get(), death, stronger);
+        /** The highest power at which a few draws see hope: wide steps down, then back up; the size when there is none. */
+        private int highest(Death death) {
+            for (int i = 0; i < ladders.size(); i += POWERS_PASSED_OVER) {
+                if (!rung(i, death).open().isEmpty()) {
+                    int from = Math.max(0, i - POWERS_PASSED_OVER + 1);
+                    return IntStream.rangeClosed(from, i)
+                            .filter(higher -> !rung(higher, death).open().isEmpty())
+                            .findFirst()
+                            .orElse(i);
                 }
-                stronger = rung.limit();
             }
-            return answer(found.spread().orElseThrow(), death, stronger);
+            return ladders.size();
         }
 
-        /** Shortest time that gives the death asked for with the wished probability within every limit. */
-        private Rung firstLikely(List<HeatSetting> ladder, Death death) {
+        private Rung rung(int power, Death death) {
+            Map<Integer, Rung> known = rungs.computeIfAbsent(death, wanted -> new HashMap<>());
+            Rung rung = known.get(power);
+            if (rung == null) {
+                rung = hoped(ladders.get(power), death);
+                known.put(power, rung);
+            }
+            return rung;
+        }
+
+        /** Settings of a ladder that give the death asked for within every limit, as far as a few draws can tell. */
+        private Rung hoped(List<HeatSetting> ladder, Death death) {
             int over = firstIndex(ladder, setting -> broken(run(setting)).isPresent());
             SettingLimit limit =
                     over < ladder.size() ? broken(run(ladder.get(over))).orElseThrow() : SettingLimit.LONGEST_TIME;
@@ -129,24 +144,33 @@ public final class SettingProposer {
             int near =
                     firstIndex(ladder.subList(0, over), setting -> death.depthPerWall(run(setting)) >= NEARLY_THROUGH);
             List<HeatSetting> open = ladder.subList(Math.min(near, over - 1), over);
-            if (hopeless(few.run(open.get(open.size() - 1), slice, measured), death)) {
+            if (!hopeful(open.get(open.size() - 1), death)) {
                 return Rung.none(limit);
             }
-            int start = firstIndex(open, setting -> likely(few.run(setting, slice, measured), death));
-            for (HeatSetting setting : open.subList(Math.min(start, open.size() - 1), open.size())) {
+            int first = firstIndex(open, setting -> hopeful(setting, death));
+            if (few.run(open.get(first), slice, measured).charProbability() > limits.mostCharProbability() + LENIENCE) {
+                return Rung.none(SettingLimit.CHAR);
+            }
+            return new Rung(open.subList(first, open.size()), Optional.empty(), limit);
+        }
+
+        private boolean hopeful(HeatSetting setting, Death death) {
+            HeatSpread spread = few.run(setting, slice, measured);
+            return death.probability(spread) >= limits.wishedKillProbability() - LENIENCE;
+        }
+
+        /** Shortest time of a rung at which all draws agree. */
+        private Rung confirmed(Rung rung, Death death) {
+            for (HeatSetting setting : rung.open()) {
                 HeatSpread spread = ensemble.run(setting, slice, measured);
                 if (broken(spread).isPresent()) {
                     return Rung.none(broken(spread).get());
                 }
                 if (likely(spread, death)) {
-                    return new Rung(Optional.of(spread), limit);
+                    return new Rung(rung.open(), Optional.of(spread), rung.limit());
                 }
             }
-            return Rung.none(limit);
-        }
-
-        private boolean hopeless(HeatSpread spread, Death death) {
-            return death.probability(spread) < HOPELESS * limits.wishedKillProbability();
+            return Rung.none(rung.limit());
         }
 
         private boolean likely(HeatSpread spread, Death death) {
@@ -236,10 +260,10 @@ public final class SettingProposer {
         }
     }
 
-    /** What a ladder offers, or the limit that keeps it from offering anything. */
-    private record Rung(Optional<HeatSpread> spread, SettingLimit limit) {
+    /** What a ladder offers: settings that may do, the spread of the one that does, and what limits the ladder. */
+    private record Rung(List<HeatSetting> open, Optional<HeatSpread> spread, SettingLimit limit) {
         static Rung none(SettingLimit limit) {
-            return new Rung(Optional.empty(), limit);
+            return new Rung(List.of(), Optional.empty(), limit);
         }
     }
 

@@ -68,7 +68,7 @@ final class SliceRun {
         nerve = probe(grid, slice.nerveGapMm());
         skin = probe(grid, slice.skinGapMm());
         TimeSteps steps = new TimeSteps(supply, fineness.stepFactor());
-        while (steps.more()) {
+        while (steps.more() && !cool(steps)) {
             double stepS = steps.lengthS();
             kernel.rest();
             if (steps.sourceOn()) {
@@ -84,6 +84,13 @@ final class SliceRun {
             }
             steps.advance(stepS);
         }
+    }
+
+    /** Nothing is left that adds to death or dose. */
+    private boolean cool(TimeSteps steps) {
+        return fineness.untilCool()
+                && !steps.sourceOn()
+                && kernel.hottestC() < constants.tissue().dose().floorC();
     }
 
     private Optional<Probe> probe(RadialGrid grid, OptionalDouble gapMm) {

@@ -68,7 +68,7 @@ final class HeatPlanner {
                 knowledge::value,
                 id -> knowledge.quantity(id).low().orElse(knowledge.value(id)),
                 id -> knowledge.quantity(id).high().orElse(knowledge.value(id)));
-        return HeatEnsemble.of(numbers, DRAWS, SEED, Fineness.COARSE);
+        return HeatEnsemble.of(numbers, DRAWS, SEED, Fineness.DRAWN);
     }
 
     /** The outlook of a heat device, or nothing when something it rests on is not known. */

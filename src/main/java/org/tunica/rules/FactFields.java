@@ -164,7 +164,7 @@ final class FactFields {
                 "derived.deathDepthPerWall",
                 spread -> spread.delayedDepthPerWall().p50());
         spread("derived.charChance", HeatSpread::charProbability);
-        spread("derived.perforationIndex", spread -> spread.perforationIndex().p90());
+        number("derived.perforationIndex", FactFields::perforationIndex);
         warmth("derived.nervePeakC", HeatSpread::nerve, point -> point.peakC().p90());
         warmth(
                 "derived.nerveDoseMin",
@@ -175,6 +175,16 @@ final class FactFields {
                 "derived.skinDoseMin",
                 HeatSpread::skin,
                 point -> point.cem43Min().p90());
+    }
+
+    /** The worse of the spread and of the run at short steps, which the draws do not take. */
+    private static OptionalDouble perforationIndex(Considered option) {
+        return option.numbers()
+                .heat()
+                .flatMap(HeatOutlook::proposed)
+                .map(found -> OptionalDouble.of(Math.max(
+                        found.spread().perforationIndex().p90(), found.run().perforationIndex())))
+                .orElse(OptionalDouble.empty());
     }
 
     private void spread(String id, ToDoubleFunction<HeatSpread> read) {

@@ -92,4 +92,28 @@ class HeatConvergenceTest {
     private static double order(double coarse, double middle, double fine) {
         return Math.log(Math.abs(coarse - middle) / Math.abs(middle - fine)) / Math.log(2);
     }
+
+    /** Draws and searches take longer steps, fewer shells and stop when all is cool: what that costs in depth. */
+    @ParameterizedTest
+    @CsvSource({
+        "rf-bipolar-pullback, 6, 12", "rf-bipolar-pullback, 11, 5.5", "laser-1470-radial, 10, 8",
+        "laser-1470-radial, 15, 4.5", "laser-1940-radial, 6, 12", "microwave, 12, 8"
+    })
+    void drawnSteps_areWithinAFewHundredthsOfTheWall(String device, double powerW, double pullbackSPerCm) {
+        HeatSetting setting = new HeatSetting.Pulled(device, powerW, pullbackSPerCm);
+        HeatModel drawn = HeatModel.of(HeatKnowledge.constants(), Fineness.DRAWN);
+        HeatModel calibrated = HeatModel.of(HeatKnowledge.constants());
+        for (double wallMm : new double[] {0.4, 0.65, 0.95}) {
+            VeinSlice slice = VeinSlice.of(wallMm, 8, 27).withNerveGapMm(1);
+            HeatRun quick = drawn.run(setting, slice);
+            HeatRun full = calibrated.run(setting, slice);
+            assertEquals(full.delayedDepthMm() / wallMm, quick.delayedDepthMm() / wallMm, 0.04, () -> "wall " + wallMm);
+            assertEquals(full.killDepthPerWall(), quick.killDepthPerWall(), 0.04, () -> "wall " + wallMm);
+            assertEquals(
+                    full.nerve().orElseThrow().peakC(),
+                    quick.nerve().orElseThrow().peakC(),
+                    0.5,
+                    () -> "wall " + wallMm);
+        }
+    }
 }
