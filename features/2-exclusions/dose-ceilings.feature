@@ -35,8 +35,33 @@ Feature: Would one session go over what the body bears?
       Examples:
         | kind    | technique        | lumen diameter | length                | weight       | says        |
         | hit     | foam-polidocanol | 12 mm          | 60 cm                 | 40 kg        | speaks      |
-        | limit   | foam-polidocanol | 12 mm          | 26.525823848649225 cm | 30 kg        | stays quiet |
+        | limit   | foam-polidocanol | 12 mm          | 26.525823848649225 cm | 90 kg        | stays quiet |
         | miss    | foam-polidocanol | 6 mm           | 35 cm                 | 70 kg        | stays quiet |
         | miss    | foam-sts         | 12 mm          | 60 cm                 | 40 kg        | stays quiet |
         | unknown | foam-polidocanol | 6 mm           | 35 cm                 | not recorded | is in doubt |
         | unknown | foam-polidocanol | not recorded   | 35 cm                 | 70 kg        | is in doubt |
+
+  Rule: EXC-035 even the least customary drug behind the wire takes more polidocanol than a day allows
+
+    @EXC-035
+    Scenario Outline: <kind>: <technique>, length <length>, weight <weight>, sclerosants of the room <sclerosants of the room>, allergies <allergies>
+      Given a sound leg
+      And the case says the straight length: 10 cm
+      And the case says the length: <length>
+      And the case says the weight: <weight>
+      And the case says the sclerosants of the room: <sclerosants of the room>
+      And the case says the allergies: <allergies>
+      When <technique> is considered
+      Then EXC-035 <says>
+
+      Examples:
+        | kind    | technique       | length       | weight       | sclerosants of the room                 | allergies    | says        |
+        | hit     | mechanochemical | 36 cm        | 70 kg        | polidocanol                             | none         | speaks      |
+        | limit   | mechanochemical | 35 cm        | 70 kg        | polidocanol                             | none         | stays quiet |
+        | miss    | mechanochemical | 20 cm        | 70 kg        | polidocanol                             | none         | stays quiet |
+        | miss    | adhesive        | 80 cm        | 45 kg        | polidocanol                             | none         | stays quiet |
+        | miss    | mechanochemical | 80 cm        | 45 kg        | sodium-tetradecyl-sulphate              | none         | stays quiet |
+        | miss    | mechanochemical | 80 cm        | 45 kg        | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | stays quiet |
+        | unknown | mechanochemical | 35 cm        | not recorded | polidocanol                             | none         | is in doubt |
+        | unknown | mechanochemical | not recorded | 70 kg        | polidocanol                             | none         | is in doubt |
+        | unknown | mechanochemical | 80 cm        | 45 kg        | polidocanol                             | not recorded | is in doubt |

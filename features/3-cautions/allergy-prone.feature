@@ -48,3 +48,22 @@ Feature: Could the patient react to what is left in or around the vein?
         | miss    | laser-1470-radial | none              | stays quiet |
         | miss    | foam-polidocanol  | amide-anaesthetic | stays quiet |
         | unknown | laser-1470-radial | not recorded      | is in doubt |
+
+  Rule: CAU-065 the little local anaesthetic of a technique without heat is barred by an allergy
+
+    @CAU-065
+    Scenario Outline: <kind>: <technique>, allergies <allergies>
+      Given a sound leg
+      And the case says the allergies: <allergies>
+      When <technique> is considered
+      Then CAU-065 <says>
+
+      Examples:
+        | kind    | technique          | allergies         | says        |
+        | hit     | focused-ultrasound | amide-anaesthetic | speaks      |
+        | hit     | adhesive           | amide-anaesthetic | speaks      |
+        | hit     | mechanochemical    | amide-anaesthetic | speaks      |
+        | miss    | laser-1470-radial  | amide-anaesthetic | stays quiet |
+        | miss    | foam-polidocanol   | amide-anaesthetic | stays quiet |
+        | miss    | adhesive           | polidocanol       | stays quiet |
+        | unknown | focused-ultrasound | not recorded      | is in doubt |

@@ -33,3 +33,24 @@ Feature: Can the deep veins take over?
         | miss    | normal                  | stays quiet |
         | miss    | refluxing               | stays quiet |
         | unknown | not recorded            | is in doubt |
+
+  Rule: CAU-067 the trunk is called the main way out though no block of the deep veins is recorded
+
+    @CAU-067
+    Scenario Outline: <kind>: vein <vein>, state of the deep veins <state of the deep veins>, history of conditions <history of conditions>
+      Given a sound leg
+      And the case says the vein: <vein>
+      And the case says the state of the deep veins: <state of the deep veins>
+      And the case says the history of conditions: <history of conditions>
+      When laser-1470-radial is considered
+      Then CAU-067 <says>
+
+      Examples:
+        | kind    | vein            | state of the deep veins | history of conditions | says        |
+        | hit     | great-saphenous | normal                  | trunk-is-main-outflow | speaks      |
+        | hit     | great-saphenous | refluxing               | trunk-is-main-outflow | speaks      |
+        | miss    | great-saphenous | obstructed              | trunk-is-main-outflow | stays quiet |
+        | miss    | great-saphenous | normal                  | none                  | stays quiet |
+        | miss    | tributary       | normal                  | trunk-is-main-outflow | stays quiet |
+        | unknown | great-saphenous | not recorded            | trunk-is-main-outflow | is in doubt |
+        | unknown | great-saphenous | normal                  | not recorded          | is in doubt |

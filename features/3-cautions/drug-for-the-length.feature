@@ -24,3 +24,46 @@ Feature: Is there drug enough for the whole length?
         | unknown | mechanochemical | 35 cm        | not recorded | polidocanol                             | none         | is in doubt |
         | unknown | mechanochemical | not recorded | 70 kg        | polidocanol                             | none         | is in doubt |
         | unknown | mechanochemical | 80 cm        | 45 kg        | polidocanol                             | not recorded | is in doubt |
+
+  Rule: CAU-063 tetradecyl sulphate is the only drug behind the wire and this length takes more than its label allows
+
+    @CAU-063
+    Scenario Outline: <kind>: <technique>, length <length>, sclerosants of the room <sclerosants of the room>
+      Given a sound leg
+      And the case says the straight length: 10 cm
+      And the case says the length: <length>
+      And the case says the sclerosants of the room: <sclerosants of the room>
+      When <technique> is considered
+      Then CAU-063 <says>
+
+      Examples:
+        | kind    | technique       | length       | sclerosants of the room                 | says        |
+        | hit     | mechanochemical | 17 cm        | sodium-tetradecyl-sulphate              | speaks      |
+        | limit   | mechanochemical | 16 cm        | sodium-tetradecyl-sulphate              | stays quiet |
+        | miss    | mechanochemical | 12 cm        | sodium-tetradecyl-sulphate              | stays quiet |
+        | miss    | mechanochemical | 40 cm        | polidocanol, sodium-tetradecyl-sulphate | stays quiet |
+        | miss    | foam-sts        | 40 cm        | sodium-tetradecyl-sulphate              | stays quiet |
+        | unknown | mechanochemical | not recorded | sodium-tetradecyl-sulphate              | is in doubt |
+        | unknown | mechanochemical | 40 cm        | not recorded                            | is in doubt |
+
+  Rule: CAU-064 an allergy leaves tetradecyl sulphate behind the wire and this length takes more than its label allows
+
+    @CAU-064
+    Scenario Outline: <kind>: <technique>, length <length>, sclerosants of the room <sclerosants of the room>, allergies <allergies>
+      Given a sound leg
+      And the case says the straight length: 10 cm
+      And the case says the length: <length>
+      And the case says the sclerosants of the room: <sclerosants of the room>
+      And the case says the allergies: <allergies>
+      When <technique> is considered
+      Then CAU-064 <says>
+
+      Examples:
+        | kind    | technique       | length       | sclerosants of the room                 | allergies    | says        |
+        | hit     | mechanochemical | 17 cm        | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | speaks      |
+        | limit   | mechanochemical | 16 cm        | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | stays quiet |
+        | miss    | mechanochemical | 12 cm        | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | stays quiet |
+        | miss    | mechanochemical | 40 cm        | polidocanol, sodium-tetradecyl-sulphate | none         | stays quiet |
+        | miss    | foam-sts        | 40 cm        | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | stays quiet |
+        | unknown | mechanochemical | not recorded | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | is in doubt |
+        | unknown | mechanochemical | 40 cm        | polidocanol, sodium-tetradecyl-sulphate | not recorded | is in doubt |

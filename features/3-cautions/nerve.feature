@@ -32,3 +32,21 @@ Feature: Could heat harm a nerve?
         | miss    | laser-1470-radial | 15 mm            | stays quiet |
         | miss    | adhesive          | 3 mm             | stays quiet |
         | unknown | laser-1470-radial | not recorded     | is in doubt |
+
+  Rule: CAU-066 heat would work beside the tibial nerve behind the knee
+
+    @CAU-066
+    Scenario Outline: <kind>: <technique>, vein <vein>, level <level>
+      Given a sound leg
+      And the case says the vein: <vein>
+      And the case says the level: <level>
+      When <technique> is considered
+      Then CAU-066 <says>
+
+      Examples:
+        | kind | technique         | vein              | level      | says        |
+        | hit  | laser-1470-radial | small-saphenous   | popliteal  | speaks      |
+        | hit  | rf-segmental-7cm  | small-saphenous   | popliteal  | speaks      |
+        | miss | laser-1470-radial | small-saphenous   | upper-calf | stays quiet |
+        | miss | laser-1470-radial | recurrent-channel | popliteal  | stays quiet |
+        | miss | adhesive          | small-saphenous   | popliteal  | stays quiet |

@@ -82,7 +82,7 @@ Feature: Which technique keeps the vein closed longest?
         | miss | focused-ultrasound | perforator      | stays quiet |
         | miss | laser-1470-radial  | great-saphenous | stays quiet |
 
-  Rule: PRE-023 adhesive closure often ends in an inflamed vein
+  Rule: PRE-023 adhesive closure can end in an inflamed vein
 
     @PRE-023
     Scenario Outline: <kind>: <technique>
@@ -95,3 +95,18 @@ Feature: Which technique keeps the vein closed longest?
         | hit  | adhesive          | speaks      |
         | miss | laser-1470-radial | stays quiet |
         | miss | foam-polidocanol  | stays quiet |
+
+  Rule: PRE-043 adhesive kept pace with segmental radiofrequency in the great saphenous vein
+
+    @PRE-043
+    Scenario Outline: <kind>: <technique>, vein <vein>
+      Given a sound leg
+      And the case says the vein: <vein>
+      When <technique> is considered
+      Then PRE-043 <says>
+
+      Examples:
+        | kind | technique        | vein            | says        |
+        | hit  | adhesive         | great-saphenous | speaks      |
+        | miss | adhesive         | small-saphenous | stays quiet |
+        | miss | foam-polidocanol | great-saphenous | stays quiet |

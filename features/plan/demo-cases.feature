@@ -81,8 +81,12 @@ Feature: The demo cases come out as a careful specialist would expect
       | technique          |
       | laser-1470-radial  |
       | foam-polidocanol   |
-      | mechanochemical    |
       | focused-ultrasound |
+
+  Scenario: without the wall thickness, mechanochemical closure falls on the drug for the length all the same
+    Given the demo case missing-wall-thickness
+    When mechanochemical is considered
+    Then it stands as excluded
 
   Scenario: a very wide trunk under full anticoagulation keeps heat, with care
     Given the demo case large-trunk-anticoagulated

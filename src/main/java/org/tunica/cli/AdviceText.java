@@ -41,6 +41,18 @@ final class AdviceText {
                         + release.digest().substring(0, 19) + ".");
         paragraph(0, advice.caution());
         advice.segments().forEach(this::segment);
+        if (advice.segments().size() > 1) {
+            out.append('\n');
+            paragraph(
+                    0,
+                    "Doses and volumes are those of each segment alone. Treated in one session they add up, and so do"
+                            + " both legs; the limits of a day and of a session hold for the sum.");
+        }
+        out.append('\n');
+        paragraph(
+                0,
+                "Surgery, phlebectomy, liquid sclerotherapy, compression and waiting are not judged here; they stay open"
+                        + " to the specialist.");
         if (why) {
             out.append(new SourceText(knowledge, width).of(advice));
         }
@@ -112,11 +124,11 @@ final class AdviceText {
     }
 
     /** Settings that every ranked option of a family has alike; said once below the table. */
-    private static Map<String, List<String>> shared(List<OptionAdvice> ranked) {
+    private Map<String, List<String>> shared(List<OptionAdvice> ranked) {
         Map<String, List<String>> shared = new TreeMap<>();
         Map<String, Integer> members = new TreeMap<>();
         for (OptionAdvice option : ranked) {
-            List<String> parts = SettingText.parts(option.settings());
+            List<String> parts = SettingText.parts(option.settings(), knowledge);
             shared.merge(
                     option.family().word(),
                     parts,
@@ -145,7 +157,7 @@ final class AdviceText {
 
     private void details(OptionAdvice option, List<String> saidBelow) {
         ForecastText.lines(option).forEach(line -> paragraph(INDENT, line));
-        List<String> own = SettingText.parts(option.settings()).stream()
+        List<String> own = SettingText.parts(option.settings(), knowledge).stream()
                 .filter(part -> !saidBelow.contains(part))
                 .toList();
         if (!own.isEmpty()) {

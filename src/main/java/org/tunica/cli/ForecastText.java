@@ -34,13 +34,19 @@ final class ForecastText {
         warm(parts, "nerve", predicted.nervePeakC());
         warm(parts, "skin", predicted.skinPeakC());
         List<String> lines = new ArrayList<>();
-        String lead = heat.withinLimits()
-                ? "propose "
-                : "no setting keeps all limits (" + heat.limit().replace('-', ' ')
-                        + "); the deepest that spares nerve and skin is ";
-        lines.add(lead + proposal(settings) + ": " + String.join("; ", parts));
-        settings.againstCustom().forEach(against -> lines.add("note: proposed " + against));
+        lines.add(lead(heat) + proposal(settings) + ": " + String.join("; ", parts));
+        settings.againstCustom().forEach(against -> lines.add("note: " + against));
         return lines;
+    }
+
+    /** Only what kills the whole wall within every limit is proposed; anything less is shown as less. */
+    private static String lead(Predicted.HeatForecast heat) {
+        if (!heat.withinLimits()) {
+            return "no setting keeps all limits (" + heat.limit().replace('-', ' ') + "); a compromise, no proposal: ";
+        }
+        return heat.death().equals("not-through")
+                ? "no setting within the limits kills the whole wall surely enough; the deepest found: "
+                : "propose ";
     }
 
     /** A linear energy in brackets behind the power and the pullback it comes from. */

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Standing;
 import org.tunica.plan.SettingAdvice;
 import org.tunica.plan.SettingsAdvice;
@@ -20,9 +22,9 @@ final class SettingText {
     private SettingText() {}
 
     /** Each setting as a part of a line; unverified ones are marked with an asterisk. */
-    static List<String> parts(SettingsAdvice settings) {
+    static List<String> parts(SettingsAdvice settings, Knowledge knowledge) {
         List<String> parts = new ArrayList<>();
-        settings.drug().ifPresent(drug -> parts.add(drug(drug, settings)));
+        settings.drug().ifPresent(drug -> parts.add(drug(drug, settings, knowledge)));
         number(parts, "foam to fill the lumen ", settings.foamMl(), " mL");
         number(parts, "lesions in one row ", settings.lesions(), "");
         number(parts, "tumescent bed about ", settings.tumescentMl(), " mL");
@@ -31,12 +33,22 @@ final class SettingText {
         return parts;
     }
 
-    private static String drug(String drug, SettingsAdvice settings) {
+    private static String drug(String drug, SettingsAdvice settings, Knowledge knowledge) {
         List<String> parts = new ArrayList<>();
         number(parts, drug.replace('-', ' ') + " ", settings.drugPercent(), " %");
         number(parts, "", settings.drugMl(), " mL of liquid");
-        number(parts, "", settings.sclerosantMgPerKg(), " mg/kg");
+        number(parts, "", settings.sclerosantMgPerKg(), " mg/kg" + ofAtMost(drug, knowledge));
         return String.join(", ", parts);
+    }
+
+    /** A dose close to its limit must be seen as close; only polidocanol has a limit by weight. */
+    private static String ofAtMost(String drug, Knowledge knowledge) {
+        if (!drug.equals("polidocanol")) {
+            return "";
+        }
+        Quantity most = knowledge.quantity("dose.polidocanol.day");
+        String mark = most.provenance().standing() == Standing.UNVERIFIED ? "*" : "";
+        return " (at most " + plain(most.value()) + mark + " a day)";
     }
 
     private static void number(List<String> parts, String before, OptionalDouble value, String after) {

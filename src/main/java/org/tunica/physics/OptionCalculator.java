@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
+import org.tunica.knowledge.Family;
 import org.tunica.knowledge.SettingRange;
 import org.tunica.knowledge.Technique;
 
@@ -15,12 +16,15 @@ final class OptionCalculator {
     private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
     private final HeatPlanner heat;
+    private final StrongFoam strongFoam;
     private final CaseFile caseFile;
     private final Segment segment;
     private final SegmentNumbers numbers;
 
-    OptionCalculator(HeatPlanner heat, CaseFile caseFile, Segment segment, SegmentNumbers numbers) {
+    OptionCalculator(
+            HeatPlanner heat, StrongFoam strongFoam, CaseFile caseFile, Segment segment, SegmentNumbers numbers) {
         this.heat = heat;
+        this.strongFoam = strongFoam;
         this.caseFile = caseFile;
         this.segment = segment;
         this.numbers = numbers;
@@ -184,13 +188,21 @@ final class OptionCalculator {
     }
 
     private Optional<OptionNumbers.Stock> strength(Technique technique, String drug) {
-        SettingRange range = technique.settings().get("sclerosantPercent");
-        double low = range == null ? 0 : range.low().orElse(0);
+        double low = weakest(technique);
         return percents(drug)
                 .filter(percent -> percent >= low)
                 .min(Comparator.naturalOrder())
                 .or(() -> percents(drug).max(Comparator.naturalOrder()))
                 .map(percent -> new OptionNumbers.Stock(drug, percent));
+    }
+
+    /** A wide trunk takes strong foam, so its dose is reckoned with the strong one; else the customary range begins it. */
+    private double weakest(Technique technique) {
+        if (technique.family() == Family.FOAM && strongFoam.isFor(segment.vein(), numbers.relaxedLumenMm())) {
+            return strongFoam.percent();
+        }
+        SettingRange range = technique.settings().get("sclerosantPercent");
+        return range == null ? 0 : range.low().orElse(0);
     }
 
     private Stream<Double> percents(String drug) {

@@ -15,6 +15,7 @@ import org.tunica.knowledge.Technique;
 public final class Physics {
     private final Knowledge knowledge;
     private final HeatPlanner heat;
+    private final StrongFoam strongFoam;
     private final Set<String> quantitiesUsed =
             Collections.synchronizedSet(new TreeSet<>(Set.of(SegmentCalculator.POSTURAL_CHANGE)));
 
@@ -22,6 +23,8 @@ public final class Physics {
     public Physics(Knowledge knowledge) {
         this.knowledge = knowledge;
         this.heat = new HeatPlanner(knowledge, this::constant);
+        this.strongFoam = StrongFoam.of(knowledge);
+        quantitiesUsed.addAll(StrongFoam.IDS);
         quantitiesUsed.addAll(DoseLimits.IDS);
     }
 
@@ -43,7 +46,7 @@ public final class Physics {
     /** Computes the numbers of one segment of a case. */
     public Derived derive(CaseFile caseFile, Segment segment) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
-        OptionCalculator calculator = new OptionCalculator(heat, caseFile, segment, numbers);
+        OptionCalculator calculator = new OptionCalculator(heat, strongFoam, caseFile, segment, numbers);
         // one technique does not depend on another, so the heat model may use every core
         Map<String, OptionNumbers> options = knowledge.techniques().values().parallelStream()
                 .collect(Collectors.toConcurrentMap(Technique::id, calculator::numbers));

@@ -34,18 +34,19 @@ record ComputedSetting(
             return pulled(pulled, lengthCm, customary);
         }
         if (setting instanceof HeatSetting.Held held) {
-            return new ComputedSetting(
-                    NONE,
-                    NONE,
-                    NONE,
-                    NONE,
-                    OptionalDouble.of(held.cycles()),
-                    NONE,
-                    against(customary, "cyclesPerStretch", held.cycles()));
+            return held(held.cycles(), customary);
         }
         double pulses = ((HeatSetting.Pulsed) setting).pulsesPerCm();
         return new ComputedSetting(
                 NONE, NONE, NONE, NONE, NONE, OptionalDouble.of(pulses), against(customary, "pulsesPerCm", pulses));
+    }
+
+    /** The model counts the cycles of any one stretch, so the first stretch, where custom asks for more, is told too. */
+    private static ComputedSetting held(double cycles, List<SettingAdvice> customary) {
+        List<String> against = new ArrayList<>();
+        against.addAll(against(customary, "cyclesFirstStretch", cycles));
+        against.addAll(against(customary, "cyclesPerStretch", cycles));
+        return new ComputedSetting(NONE, NONE, NONE, NONE, OptionalDouble.of(cycles), NONE, against);
     }
 
     private static ComputedSetting pulled(

@@ -19,6 +19,7 @@ import org.tunica.rules.Verdict;
 /** Gathers the settings of an option: customary ranges of the technique, overruled by what rules set. */
 final class SettingsPlanner {
     private static final String PULLBACK = "pullbackSecondsPerCm";
+    private static final String TIP = "tipToJunctionCm";
 
     private final Knowledge knowledge;
 
@@ -35,6 +36,9 @@ final class SettingsPlanner {
             SettingAdvice set = set(verdict);
             ranges.put(set.setting(), set);
         });
+        if (farFromJunction(ranges.get(TIP), judged.option().segment().topToDeepJunctionCm())) {
+            ranges.remove(TIP);
+        }
         pullback(ranges).ifPresent(range -> ranges.put(range.setting(), range));
         List<SettingAdvice> ordered = inGlossaryOrder(ranges);
         ComputedSetting computed = numbers.heat()
@@ -43,6 +47,14 @@ final class SettingsPlanner {
                         found.setting(), judged.option().segment().lengthCm(), ordered))
                 .orElse(ComputedSetting.none());
         return advice(technique, numbers, ordered, computed);
+    }
+
+    /** A segment that begins further from the deep junction than the tip is to stay has no tip distance to keep. */
+    private static boolean farFromJunction(SettingAdvice tip, OptionalDouble topToDeepJunctionCm) {
+        return tip != null
+                && topToDeepJunctionCm.isPresent()
+                && tip.most().isPresent()
+                && topToDeepJunctionCm.getAsDouble() > tip.most().getAsDouble();
     }
 
     private static SettingsAdvice advice(

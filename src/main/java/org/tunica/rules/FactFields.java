@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.tunica.casefile.Limb;
 import org.tunica.casefile.Patient;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
@@ -80,7 +81,22 @@ final class FactFields {
         flag("patient.canLieFlat", option -> patient(option).canLie().flat());
         flag("patient.canLieProne", option -> patient(option).canLie().prone());
         word("patient.allergies", option -> Answer.ofSet(patient(option).allergies()));
-        word("patient.conditions", option -> Answer.ofSet(patient(option).conditions()));
+        word(
+                "patient.conditions",
+                option -> Answer.ofSet(patient(option).conditions().map(ids -> conditions(option, ids))));
+    }
+
+    /** Fresh clot in the deep veins of either leg is a condition of the patient, listed or not: it bars both legs. */
+    private static Set<String> conditions(Considered option, Set<String> listed) {
+        Set<String> all = new TreeSet<>(listed);
+        if (option.caseFile().limbs().stream().anyMatch(FactFields::acutelyThrombosed)) {
+            all.add("deep-vein-thrombosis-acute");
+        }
+        return all;
+    }
+
+    private static boolean acutelyThrombosed(Limb limb) {
+        return limb.deepVeins().equals(Optional.of(Limb.DeepVeins.ACUTE_THROMBOSIS));
     }
 
     private static OptionalDouble bodyMassIndex(Patient patient) {

@@ -134,6 +134,52 @@ class PlannerTest {
         demos().forEach(demo -> BlankOneOut.check(TUNICA, CaseTree.demo(demo)));
     }
 
+    /** Acute deep clot defers every elective closure (S-0012, from memory); it need not be listed as a condition too. */
+    @Test
+    void freshClotInTheDeepVeinsOfOneLegBarsTheOther() {
+        CaseTree tree = CaseTree.demo("both-legs-many-segments").set("limbs.0.deepVeins", "acute-thrombosis");
+        advise(tree)
+                .segments()
+                .forEach(segment -> segment.options()
+                        .forEach(option -> assertEquals(OptionStanding.EXCLUDED, option.standing(), segment.ref())));
+    }
+
+    /** Strong foam above 8 mm: European guideline on sclerotherapy, from memory, unverified. */
+    @Test
+    void theDoseOfFoamIsReckonedWithTheStrengthItsWidthAsksFor() {
+        assertEquals(1, foamPercent(8.0));
+        assertEquals(3, foamPercent(8.1));
+    }
+
+    private static double foamPercent(double lumenMm) {
+        CaseTree tree = CaseTree.soundLeg().set("limbs.0.segments.0.lumenDiameterMm", lumenMm);
+        return option(tree, "foam-sts").settings().drugPercent().orElseThrow();
+    }
+
+    @Test
+    void aSegmentFarFromTheDeepJunctionHasNoTipDistanceToKeep() {
+        CaseTree near = CaseTree.soundLeg();
+        CaseTree far = CaseTree.soundLeg().set("limbs.0.segments.0.topToDeepJunctionCm", 40);
+        for (String technique : List.of("laser-1470-radial", "adhesive")) {
+            assertTrue(hasTip(option(near, technique)), technique);
+            assertFalse(hasTip(option(far, technique)), technique);
+        }
+    }
+
+    private static boolean hasTip(OptionAdvice option) {
+        return option.settings().ranges().stream()
+                .anyMatch(range -> range.setting().equals("tipToJunctionCm"));
+    }
+
+    /** Two cycles on the first stretch are customary, from memory; a model that asks for one must say so. */
+    @Test
+    void aProposalBelowTheCustomaryCyclesOfTheFirstStretchIsTold() {
+        SettingsAdvice settings = option(CaseTree.demo("straight-thigh-trunk"), "rf-segmental-7cm")
+                .settings();
+        assertEquals(1, settings.cycles().orElseThrow());
+        assertEquals(List.of("cycles on the first stretch below the customary range"), settings.againstCustom());
+    }
+
     /** NICE CG168 (2013) recommendation 1.3.2: endothermal ablation, if unsuitable foam. Read on a quoting page. */
     @Test
     void orderOfCG168_heatThenFoam() {
