@@ -36,8 +36,7 @@ final class ForecastText {
         List<String> lines = new ArrayList<>();
         String lead = heat.withinLimits()
                 ? "propose "
-                : "no setting keeps all limits (" + heat.limit().replace('-', ' ')
-                        + "); the deepest that spares nerve and skin is ";
+                : "no setting keeps all limits (" + heat.limit().replace('-', ' ') + "); the best compromise found is ";
         lines.add(lead + proposal(settings) + ": " + String.join("; ", parts));
         settings.againstCustom().forEach(against -> lines.add("note: proposed " + against));
         return lines;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoublePredicate;
 import org.junit.jupiter.api.Test;
 import org.tunica.physics.WallGeometry;
 
@@ -254,7 +255,7 @@ class HeatBenchFactsTest {
         return run.wallFractionDelayed();
     }
 
-    private static double firstPullback(java.util.function.DoublePredicate reached) {
+    private static double firstPullback(DoublePredicate reached) {
         double pullback = 0.5;
         while (pullback < 28 && !reached.test(pullback)) {
             pullback += 0.1;

@@ -147,6 +147,15 @@ class SettingProposerTest {
         assertTrue(less.energyJPerCm() < wished.energyJPerCm());
     }
 
+    /** Draws are coarse and end early; what is shown for the slice as measured is not. */
+    @Test
+    void runOfTheProposal_isThatOfTheCalibratedModel() {
+        for (String device : List.of("rf-bipolar-pullback", "laser-1470-forward")) {
+            ProposedSetting found = PROPOSER.propose(device, SLICE, MeasurementSpread.NONE);
+            assertEquals(MODEL.run(found.setting(), SLICE), found.run(), device);
+        }
+    }
+
     @Test
     void refuses_unknownDevice() {
         assertThrows(IllegalArgumentException.class, () -> PROPOSER.propose("adhesive", SLICE, MeasurementSpread.NONE));
