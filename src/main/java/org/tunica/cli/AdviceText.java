@@ -28,7 +28,7 @@ final class AdviceText {
 
     AdviceText(Knowledge knowledge, int width, boolean why) {
         this.knowledge = knowledge;
-        this.width = TextWidth.within(width);
+        this.width = width;
         this.why = why;
     }
 
