@@ -71,11 +71,6 @@ public final class HeatModel {
         return device.radiusMm() + device.filmMm();
     }
 
-    /** The length of vein a device heats at once, mm. */
-    public double heatedLengthMm(String deviceId) {
-        return constants.device(deviceId).heatedMm();
-    }
-
     /** Whether the tip of a device is taken as leaning on one side. */
     public boolean leans(String deviceId) {
         return constants.device(deviceId).leans();
