@@ -106,7 +106,7 @@ public final class HeatModel {
      * @throws IllegalArgumentException as {@link #run(HeatSetting, VeinSlice)}, or for a side of a device that does not
      *     lean
      */
-    public HeatRun run(HeatSetting setting, VeinSlice slice, Contact contact) {
+    HeatRun run(HeatSetting setting, VeinSlice slice, Contact contact) {
         HeatDevice device = constants.device(setting.deviceId());
         setting.checkAgainst(constants.validity());
         slice.checkAgainst(constants.validity());
