@@ -194,6 +194,10 @@ class HeatBenchFactsTest {
                 text("T1 %.1f and %.1f C, N differs by %.2f", rfFast, rfSlow, rfShallower),
                 rfFast < rfSlow && rfShallower < 0.05,
                 rfFast < rfSlow);
+        powerFacts();
+    }
+
+    private void powerFacts() {
         double[] t1 = new double[5];
         for (int i = 0; i < t1.length; i++) {
             t1[i] = near(RADIAL, 4 + 2 * i, throughS(RADIAL, 4 + 2 * i), 1).peakC();
