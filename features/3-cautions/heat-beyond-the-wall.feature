@@ -1,6 +1,6 @@
 Feature: Does the heat that is needed here harm what it should spare?
 
-  Rule: CAU-058 the setting that reaches deepest chars the wall
+  Rule: CAU-058 the best setting found chars the wall
 
     @CAU-058
     Scenario Outline: <kind>: the chance of charring <value>
@@ -16,7 +16,7 @@ Feature: Does the heat that is needed here harm what it should spare?
         | miss    | foam-polidocanol  | 0.9       | stays quiet |
         | unknown | laser-1470-radial | not known | is in doubt |
 
-  Rule: CAU-059 the setting that reaches deepest dries the wall through
+  Rule: CAU-059 the best setting found dries the wall through
 
     @CAU-059
     Scenario Outline: <kind>: the drying of the wall <value>

@@ -66,3 +66,37 @@ Feature: How far does the heat get in this very wall?
         | miss    | laser-1470-radial | 40 Cel    | stays quiet |
         | miss    | foam-polidocanol  | 47 Cel    | stays quiet |
         | unknown | laser-1470-radial | not known | is in doubt |
+
+  Rule: PRE-044 the nerve would take some heat
+
+    @PRE-044
+    Scenario Outline: <kind>: the heat dose at the nerve <value>
+      Given a sound leg
+      And the heat model foresees the heat dose at the nerve: <value>
+      When <technique> is considered
+      Then PRE-044 <says>
+
+      Examples:
+        | kind    | technique         | value     | says        |
+        | hit     | laser-1470-radial | 20 min    | speaks      |
+        | limit   | laser-1470-radial | 10 min    | speaks      |
+        | miss    | laser-1470-radial | 2 min     | stays quiet |
+        | miss    | foam-polidocanol  | 20 min    | stays quiet |
+        | unknown | laser-1470-radial | not known | is in doubt |
+
+  Rule: PRE-045 the skin would take some heat
+
+    @PRE-045
+    Scenario Outline: <kind>: the heat dose at the skin <value>
+      Given a sound leg
+      And the heat model foresees the heat dose at the skin: <value>
+      When <technique> is considered
+      Then PRE-045 <says>
+
+      Examples:
+        | kind    | technique         | value     | says        |
+        | hit     | laser-1470-radial | 20 min    | speaks      |
+        | limit   | laser-1470-radial | 10 min    | speaks      |
+        | miss    | laser-1470-radial | 2 min     | stays quiet |
+        | miss    | foam-polidocanol  | 20 min    | stays quiet |
+        | unknown | laser-1470-radial | not known | is in doubt |

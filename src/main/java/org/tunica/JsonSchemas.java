@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.KnownWords;
@@ -129,7 +130,7 @@ final class JsonSchemas {
         return erased != Optional.class && erased != OptionalDouble.class && erased != OptionalInt.class;
     }
 
-    private @Nullable BigDecimal bound(FieldScope field, java.util.function.ToDoubleFunction<PlausibleRange> end) {
+    private @Nullable BigDecimal bound(FieldScope field, ToDoubleFunction<PlausibleRange> end) {
         String place = PLACES.get(field.getDeclaringType().getErasedType());
         return place == null
                 ? null

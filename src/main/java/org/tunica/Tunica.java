@@ -29,9 +29,6 @@ import org.tunica.rules.RuleBook;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
 public final class Tunica {
-    /** The seed of every draw unless another is asked for. */
-    public static final long DEFAULT_SEED = 1;
-
     private static final String DRAFT_VERSION = "0.1.0";
 
     private static @Nullable Tunica shipped;
@@ -84,7 +81,7 @@ public final class Tunica {
 
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
-        return planner.advise(caseFile, release, DEFAULT_SEED);
+        return planner.advise(caseFile, release);
     }
 
     /**

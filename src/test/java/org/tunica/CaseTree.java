@@ -91,6 +91,8 @@ public final class CaseTree {
         collect(root, "", paths);
         List<String> fixed = List.of("format", "caseRef", "side", "ref", "vein", "level", "drug", "percent");
         paths.removeIf(path -> fixed.contains(path.substring(path.lastIndexOf('.') + 1)));
+        // a standard deviation is no measurement: without it the usual error of the measurement is taken
+        paths.removeIf(path -> path.endsWith("SdMm"));
         return paths;
     }
 

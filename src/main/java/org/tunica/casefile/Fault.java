@@ -1,5 +1,6 @@
 package org.tunica.casefile;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -33,6 +34,6 @@ public record Fault(String place, String says) implements Comparable<Fault> {
         return NOT_PRINTING
                 .matcher(text)
                 .replaceAll(found -> Matcher.quoteReplacement(
-                        String.format("\\u%04x", found.group().codePointAt(0))));
+                        String.format(Locale.ROOT, "\\u%04x", found.group().codePointAt(0))));
     }
 }

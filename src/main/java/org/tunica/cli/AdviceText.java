@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Standing;
 import org.tunica.plan.Advice;
@@ -28,7 +29,7 @@ final class AdviceText {
 
     AdviceText(Knowledge knowledge, int width, boolean why) {
         this.knowledge = knowledge;
-        this.width = TextWidth.within(width);
+        this.width = width;
         this.why = why;
     }
 
@@ -112,7 +113,7 @@ final class AdviceText {
                     Integer.toString(option.rank().orElseThrow()),
                     option.says(),
                     option.standing().word(),
-                    option.why()));
+                    why(option)));
             details(option, shared.getOrDefault(option.family().word(), List.of()));
         }
         shared.forEach((family, parts) -> {
@@ -178,6 +179,16 @@ final class AdviceText {
         return caution.title() + " (" + caution.rule() + mark(caution) + ")" + doubt;
     }
 
+    /** The line with an asterisk behind the rule it names, when that rule is unverified. */
+    private static String why(OptionAdvice option) {
+        return Stream.of(option.reasons(), option.cautions(), option.needs())
+                .flatMap(List::stream)
+                .filter(reason -> option.why().contains("(" + reason.rule() + ")"))
+                .findFirst()
+                .map(reason -> option.why().replace(reason.rule(), reason.rule() + mark(reason)))
+                .orElse(option.why());
+    }
+
     private static String mark(Reason reason) {
         return reason.standing() == Standing.UNVERIFIED ? "*" : "";
     }
@@ -225,7 +236,7 @@ final class AdviceText {
         paragraph(MARGIN, heading(standing));
         for (OptionAdvice option : options) {
             out.append(Wrap.table(
-                    width, List.of(INDENT, techniqueColumn()), List.of(List.of("", option.says(), option.why()))));
+                    width, List.of(INDENT, techniqueColumn()), List.of(List.of("", option.says(), why(option)))));
             if (why) {
                 reasons(option);
             }

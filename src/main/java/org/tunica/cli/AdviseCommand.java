@@ -7,7 +7,6 @@ import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -42,9 +41,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!TextWidth.allows(width)) {
-            throw new ParameterException(spec.commandLine(), "--width " + TextWidth.ALLOWED + ", is " + width);
-        }
+        TextWidth.check(width, spec);
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
         CaseFile caseFile = tunica.readCase(file, bytes);

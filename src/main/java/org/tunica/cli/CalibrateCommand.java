@@ -1,5 +1,6 @@
 package org.tunica.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -42,7 +43,7 @@ final class CalibrateCommand implements Callable<Integer> {
     @Option(
             names = "--width",
             paramLabel = "COLUMNS",
-            description = "Width of the text (default: that of the terminal).")
+            description = "Width of the text, 60 to 160 (default: that of the terminal).")
     private int width = TextWidth.ofTerminal();
 
     @Spec
@@ -54,12 +55,13 @@ final class CalibrateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<NewFile> out = proposal.map(NewFile::at);
+        TextWidth.check(width, spec);
+        Optional<OutputFile> out = proposal.map(OutputFile::fresh);
         Tunica tunica = Tunica.shipped();
         CalibrationReport report = tunica.calibrate(file, InputFile.read(file), free);
         spec.commandLine().getOut().print(new CalibrationText(tunica.knowledge(), width).of(report));
         if (out.isPresent()) {
-            out.get().write(tunica.propose(report).toYaml());
+            out.get().write(tunica.propose(report).toYaml().getBytes(StandardCharsets.UTF_8));
             spec.commandLine().getOut().println("Proposal written to " + proposal.orElseThrow() + ".");
         }
         return 0;

@@ -34,7 +34,7 @@ final class CalibrationText {
 
     CalibrationText(Knowledge knowledge, int width) {
         this.knowledge = knowledge;
-        this.width = TextWidth.within(width);
+        this.width = width;
     }
 
     String of(CalibrationReport report) {

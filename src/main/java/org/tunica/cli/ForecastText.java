@@ -31,8 +31,8 @@ final class ForecastText {
         List<String> parts = new ArrayList<>();
         parts.add(death(predicted, heat));
         parts.add("chance of char " + percent(heat.charShare()));
-        warm(parts, "nerve", predicted.nervePeakC());
-        warm(parts, "skin", predicted.skinPeakC());
+        warm(parts, "nerve", heat);
+        warm(parts, "skin", heat);
         List<String> lines = new ArrayList<>();
         lines.add(lead(heat) + proposal(settings) + ": " + String.join("; ", parts));
         settings.againstCustom().forEach(against -> lines.add("note: " + against));
@@ -84,10 +84,12 @@ final class ForecastText {
         return "a wall of " + number(predicted.wallAtWorkMm()) + " mm";
     }
 
-    private static void warm(List<String> parts, String what, OptionalDouble peakC) {
-        if (peakC.isPresent() && peakC.getAsDouble() >= WORTH_SAYING_C) {
-            parts.add(what + " up to " + Math.round(peakC.getAsDouble()) + " degrees Celsius");
-        }
+    /** The limits ask what nine draws of ten keep below, so that is what is told, not the run in the middle. */
+    private static void warm(List<String> parts, String what, Predicted.HeatForecast heat) {
+        heat.spreads().stream()
+                .filter(spread -> spread.of().equals("peak at the " + what) && spread.high() >= WORTH_SAYING_C)
+                .forEach(spread -> parts.add("nine draws of ten keep the " + what + " below "
+                        + (int) Math.ceil(spread.high()) + " degrees Celsius"));
     }
 
     private static String number(OptionalDouble value) {

@@ -2,6 +2,7 @@ package org.tunica.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.tunica.heat.HeatSetting;
 import org.tunica.heat.HeatWindow;
@@ -70,8 +71,8 @@ final class LetterMap {
     }
 
     private String line(int pullback) {
-        StringBuilder line = new StringBuilder(
-                String.format("%4s ", SettingText.plain(map.pullbackSPerCm().at(pullback))));
+        StringBuilder line = new StringBuilder(String.format(
+                Locale.ROOT, "%4s ", SettingText.plain(map.pullbackSPerCm().at(pullback))));
         boolean below = true;
         for (int power : powers) {
             boolean beyond = map.powerW().at(power) > window.powerW().value() + SAME;

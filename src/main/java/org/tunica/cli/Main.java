@@ -48,7 +48,11 @@ public final class Main {
         commandLine.setErr(err);
         commandLine.setExecutionExceptionHandler((exception, line, parsed) -> report(exception, line.getErr()));
         int code = commandLine.execute(args.length == 0 ? new String[] {"help"} : args);
-        out.flush();
+        // a full disk or a closed pipe shows only here: a writer does not throw
+        if (out.checkError() && code == ExitCode.OK) {
+            err.println("The output could not be written.");
+            code = ExitCode.SOFTWARE;
+        }
         err.flush();
         return code;
     }

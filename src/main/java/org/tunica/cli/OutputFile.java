@@ -5,63 +5,124 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 
-/** Writes the file a user named, whole or not at all. */
+/** A file a user named, to be written whole or not at all. */
 final class OutputFile {
     private static final String HALF_WRITTEN = ".part";
 
-    private OutputFile() {}
+    private final String name;
+    private final Path path;
+    private final Naming naming;
+
+    /** How a file that is written takes its name. */
+    private interface Naming {
+        void name(Path half, Path path) throws IOException;
+    }
+
+    private OutputFile(String name, Path path, Naming naming) {
+        this.name = name;
+        this.path = path;
+        this.naming = naming;
+    }
 
     /**
-     * The path of a file to write.
+     * A file that takes the place of an older one.
      *
      * @throws FaultyInput when it is no path, or a folder
      */
-    static Path target(String file) {
+    static OutputFile replacing(String name) {
+        Path path = path(name);
+        if (Files.isDirectory(path)) {
+            throw fault(name, "is a folder");
+        }
+        return new OutputFile(
+                name, path, (half, taken) -> Files.move(half, taken, StandardCopyOption.REPLACE_EXISTING));
+    }
+
+    /**
+     * A file that is never written over another.
+     *
+     * @throws FaultyInput when it is no path, something of that name is there, or its folder is not
+     */
+    static OutputFile fresh(String name) {
+        Path path = path(name);
+        if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+            throw fault(name, "exists already and is left as it is");
+        }
+        if (path.getParent() == null || !Files.isDirectory(path.getParent())) {
+            throw fault(name, "there is no such folder");
+        }
+        return new OutputFile(name, path, OutputFile::nameUnlessTaken);
+    }
+
+    private static Path path(String name) {
         try {
-            Path target = Path.of(file).toAbsolutePath();
-            if (Files.isDirectory(target)) {
-                throw fault(file, "is a folder");
-            }
-            return target;
+            return Path.of(name).toAbsolutePath();
         } catch (InvalidPathException e) {
-            throw fault(file, "is not a file name here: " + e.getReason());
+            throw fault(name, "is not a file name here: " + e.getReason());
         }
     }
 
     /**
-     * Writes beside the target first, so that a failure leaves the target as it was.
+     * Writes beside the file first and then gives it its name, so that nobody sees half of it and a failure leaves what
+     * was there.
      *
-     * @throws FaultyInput when it cannot be written
+     * @throws FaultyInput when it cannot be written, or a fresh name was taken meanwhile
      */
-    static void write(Path target, byte[] bytes) {
-        Path beside = target.resolveSibling(target.getFileName() + HALF_WRITTEN);
+    void write(byte[] bytes) {
+        Path half = path.resolveSibling(path.getFileName() + HALF_WRITTEN);
         try {
-            Files.write(beside, bytes, StandardOpenOption.CREATE_NEW);
-            try {
-                Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
+            Files.createFile(half);
         } catch (FileAlreadyExistsException e) {
-            throw fault(beside.toString(), "is left from an earlier attempt; look at it and remove it");
-        } catch (NoSuchFileException e) {
-            throw fault(target.toString(), "there is no such folder");
-        } catch (AccessDeniedException e) {
-            throw fault(target.toString(), "may not be written");
+            throw fault(half.toString(), "is left from an earlier attempt; look at it and remove it");
         } catch (IOException e) {
-            throw fault(target.toString(), "cannot be written: " + e.getMessage());
+            throw fault(name, why(e));
+        }
+        fillAndName(half, bytes);
+    }
+
+    private void fillAndName(Path half, byte[] bytes) {
+        try {
+            try {
+                Files.write(half, bytes);
+                naming.name(half, path);
+            } finally {
+                Files.deleteIfExists(half);
+            }
+        } catch (IOException e) {
+            throw fault(name, why(e));
         }
     }
 
-    private static FaultyInput fault(String file, String says) {
-        return new FaultyInput("output", List.of(new Fault(file, says)));
+    /** A link is the one way to name a file that fails when the name is taken, also at the same moment. */
+    private static void nameUnlessTaken(Path half, Path path) throws IOException {
+        try {
+            Files.createLink(path, half);
+        } catch (FileAlreadyExistsException e) {
+            throw e;
+        } catch (UnsupportedOperationException | IOException e) {
+            Files.move(half, path); // no links on this disk: refuses a taken name too
+        }
+    }
+
+    private static String why(IOException e) {
+        if (e instanceof FileAlreadyExistsException) {
+            return "exists already and is left as it is";
+        }
+        if (e instanceof NoSuchFileException) {
+            return "there is no such folder";
+        }
+        return e instanceof AccessDeniedException ? "may not be written" : "cannot be written: " + e.getMessage();
+    }
+
+    private static FaultyInput fault(String name, String says) {
+        return new FaultyInput("output", List.of(new Fault(name, says)));
     }
 }

@@ -1,6 +1,7 @@
 package org.tunica.cli;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import picocli.CommandLine.Command;
@@ -23,7 +24,7 @@ final class SchemaCommand implements Callable<Integer> {
 
         @Override
         public String toString() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

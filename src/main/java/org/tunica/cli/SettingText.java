@@ -29,8 +29,20 @@ final class SettingText {
         number(parts, "lesions in one row ", settings.lesions(), "");
         number(parts, "tumescent bed about ", settings.tumescentMl(), " mL");
         number(parts, "lidocaine ", settings.lidocaineMgPerKg(), " mg/kg");
-        settings.ranges().forEach(range -> parts.add(range(range)));
+        parts.addAll(ranges(settings));
         return parts;
+    }
+
+    /** Power, pullback and linear energy are one part: a linear energy never stands apart from the two it comes from. */
+    private static List<String> ranges(SettingsAdvice settings) {
+        List<String> inseparable = new ArrayList<>();
+        List<String> others = new ArrayList<>();
+        settings.ranges()
+                .forEach(range -> (NAMED_BY_UNIT.contains(range.setting()) ? inseparable : others).add(range(range)));
+        if (!inseparable.isEmpty()) {
+            others.add(0, String.join("; ", inseparable));
+        }
+        return others;
     }
 
     private static String drug(String drug, SettingsAdvice settings, Knowledge knowledge) {

@@ -1,6 +1,5 @@
 package org.tunica.cli;
 
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -65,9 +64,7 @@ final class WindowCommand implements Callable<Integer> {
 
     private int text() {
         int columns = width.orElseGet(TextWidth::ofTerminal);
-        if (!TextWidth.allows(columns)) {
-            throw wrong("--width " + TextWidth.ALLOWED + ", is " + columns);
-        }
+        TextWidth.check(columns, spec);
         Tunica tunica = Tunica.shipped();
         SegmentWindow window = window(tunica);
         spec.commandLine().getOut().print(new WindowText(window, tunica.words(window), columns).text());
@@ -83,10 +80,10 @@ final class WindowCommand implements Callable<Integer> {
         if (!svg && !ends(".png")) {
             throw wrong("--out must end in .svg or .png, is " + out);
         }
-        Path target = OutputFile.target(out);
+        OutputFile target = OutputFile.replacing(out);
         Tunica tunica = Tunica.shipped();
         WindowPicture picture = tunica.picture(window(tunica), pixels);
-        OutputFile.write(target, svg ? picture.svg() : picture.png());
+        target.write(svg ? picture.svg() : picture.png());
         return 0;
     }
 

@@ -1,8 +1,9 @@
 /**
  * The command line: the only {@code main}. Home of picocli.
  *
- * <p>In: arguments and files. Out: text or JSON on standard output, faults on standard error, and an exit code: 0 advice,
- * 2 faulty input, 1 anything else. Entry type: {@link org.tunica.cli.Main}. May import the front door and the records, also those of {@code picture}.
+ * <p>In: arguments and files. Out: text or JSON on standard output, a picture or a proposal in a file, faults on standard
+ * error, and an exit code: 0 done, 2 faulty input or wrong usage, 1 anything else. Entry type: {@link
+ * org.tunica.cli.Main}. May import the front door and the records, also those of {@code picture}.
  */
 @NullMarked
 package org.tunica.cli;

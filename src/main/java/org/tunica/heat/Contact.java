@@ -1,7 +1,7 @@
 package org.tunica.heat;
 
 /** How a device lies in the vein. */
-public enum Contact {
+enum Contact {
     /** In the middle. */
     CONCENTRIC,
     /** The side of the wall a forward tip leans on. */

@@ -31,16 +31,6 @@ record ContactElement(
     }
 
     @Override
-    public boolean calibrated() {
-        return false;
-    }
-
-    @Override
-    public boolean tried(HeatSetting setting) {
-        return false;
-    }
-
-    @Override
     public List<List<HeatSetting>> ladders(String id, HeatLimits limits) {
         return HeatSetting.Held.ladders(id, limits);
     }

@@ -17,8 +17,10 @@ sealed interface HeatDevice permits BipolarCatheter, LaserFibre, MicrowaveAntenn
     /** Length that heats. */
     double heatedMm();
 
-    /** Whether bench facts were compared. */
-    boolean calibrated();
+    /** Whether bench facts were compared; not so unless a device says it. */
+    default boolean calibrated() {
+        return false;
+    }
 
     /** Whether a forward tip leans on one side. */
     default boolean leans() {
@@ -26,7 +28,9 @@ sealed interface HeatDevice permits BipolarCatheter, LaserFibre, MicrowaveAntenn
     }
 
     /** Whether the calibration looked at such a setting. */
-    boolean tried(HeatSetting setting);
+    default boolean tried(HeatSetting setting) {
+        return false;
+    }
 
     /** Thickness of char divided by that at which it is reported; 0 for devices without a char layer. */
     default double charLayerIndex(DeathTally tally) {

@@ -127,7 +127,7 @@ public final class HeatEnsemble {
     }
 
     /** Repeats one setting on one slice for a given contact. */
-    public HeatSpread run(HeatSetting setting, VeinSlice slice, MeasurementSpread spread, Contact contact) {
+    HeatSpread run(HeatSetting setting, VeinSlice slice, MeasurementSpread spread, Contact contact) {
         return HeatSpread.of(
                 setting,
                 draws.stream()

@@ -42,16 +42,11 @@ public record HeatLimits(
         }
     }
 
-    /** Lines for a nerve or the skin: amber asks for caution, red is no longer accepted. */
-    public record Warmth(double amberPeakC, double redPeakC, double amberCem43Min, double redCem43Min) {
+    /** Red lines for a nerve or the skin, from which warmth is no longer accepted; the amber ones belong to the rules. */
+    public record Warmth(double redPeakC, double redCem43Min) {
         /** Whether a reading keeps below the red lines. */
         public boolean accepts(WarmedPoint point) {
             return point.peakC() < redPeakC && point.cem43Min() < redCem43Min;
-        }
-
-        /** Whether a reading asks for caution. */
-        public boolean asksForCaution(WarmedPoint point) {
-            return point.peakC() >= amberPeakC || point.cem43Min() >= amberCem43Min;
         }
     }
 
@@ -84,10 +79,6 @@ public record HeatLimits(
     }
 
     private static Warmth warmth(ToDoubleFunction<String> number, String id) {
-        return new Warmth(
-                number.applyAsDouble(id + ".peak.amber"),
-                number.applyAsDouble(id + ".peak.red"),
-                number.applyAsDouble(id + ".dose.amber"),
-                number.applyAsDouble(id + ".dose.red"));
+        return new Warmth(number.applyAsDouble(id + ".peak.red"), number.applyAsDouble(id + ".dose.red"));
     }
 }

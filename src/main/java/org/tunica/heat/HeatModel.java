@@ -71,11 +71,6 @@ public final class HeatModel {
         return device.radiusMm() + device.filmMm();
     }
 
-    /** The length of vein a device heats at once, mm. */
-    public double heatedLengthMm(String deviceId) {
-        return constants.device(deviceId).heatedMm();
-    }
-
     /** Whether the tip of a device is taken as leaning on one side. */
     public boolean leans(String deviceId) {
         return constants.device(deviceId).leans();
@@ -111,7 +106,7 @@ public final class HeatModel {
      * @throws IllegalArgumentException as {@link #run(HeatSetting, VeinSlice)}, or for a side of a device that does not
      *     lean
      */
-    public HeatRun run(HeatSetting setting, VeinSlice slice, Contact contact) {
+    HeatRun run(HeatSetting setting, VeinSlice slice, Contact contact) {
         HeatDevice device = constants.device(setting.deviceId());
         setting.checkAgainst(constants.validity());
         slice.checkAgainst(constants.validity());

@@ -28,16 +28,6 @@ record MicrowaveAntenna(
     }
 
     @Override
-    public boolean calibrated() {
-        return false;
-    }
-
-    @Override
-    public boolean tried(HeatSetting setting) {
-        return false;
-    }
-
-    @Override
     public HeatSupply supply(HeatSetting setting, RadialGrid grid, SliceOptics slice) {
         HeatSetting.Pulled pulled = HeatDevice.as(HeatSetting.Pulled.class, setting);
         return new Pullback(

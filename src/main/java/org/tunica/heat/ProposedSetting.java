@@ -16,10 +16,4 @@ public record ProposedSetting(
         HeatSpread spread,
         Death death,
         boolean staysWithinLimits,
-        SettingLimit limit) {
-
-    /** Whether the whole wall dies, at once or later, with the wished probability. */
-    public boolean killsAsWished() {
-        return death != Death.NOT_THROUGH;
-    }
-}
+        SettingLimit limit) {}

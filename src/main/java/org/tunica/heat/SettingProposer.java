@@ -188,7 +188,7 @@ public final class SettingProposer {
                     .flatMap(Optional::stream)
                     .max(Comparator.comparing(place -> Death.AT_ONCE_OR_LATER.depthPerWall(place.run())))
                     .filter(place -> Death.AT_ONCE_OR_LATER.depthPerWall(place.run()) >= NEARLY_THROUGH)
-                    .map(place -> settled(place.run(), place.limit()));
+                    .map(this::settled);
         }
 
         /** Longest time of a ladder that keeps every limit, by the model and by a few draws. */
@@ -206,10 +206,11 @@ public final class SettingProposer {
             return Optional.of(new Place(run(ladder.get(drawnOver - 1)), true, false, limit));
         }
 
-        private ProposedSetting settled(HeatRun run, SettingLimit limit) {
-            HeatSpread spread = ensemble.run(run.setting(), slice, measured);
+        /** All draws have the last word on what a place does and which limit it breaks, if it breaks one. */
+        private ProposedSetting settled(Place place) {
+            HeatSpread spread = ensemble.run(place.run().setting(), slice, measured);
             Death death = likely(spread, Death.AT_ONCE_OR_LATER) ? Death.AT_ONCE_OR_LATER : Death.NOT_THROUGH;
-            return answer(spread, death, limit);
+            return answer(spread, death, broken(spread).orElse(place.limit()));
         }
 
         private Stream<List<HeatSetting>> looked() {
@@ -227,9 +228,7 @@ public final class SettingProposer {
                                     place -> place.through() ? -place.run().charIndex() : 0)
                             .thenComparing(place -> Death.AT_ONCE_OR_LATER.depthPerWall(place.run())))
                     .orElseThrow();
-            HeatSpread spread = ensemble.run(best.run().setting(), slice, measured);
-            Death death = likely(spread, Death.AT_ONCE_OR_LATER) ? Death.AT_ONCE_OR_LATER : Death.NOT_THROUGH;
-            return answer(spread, death, broken(spread).orElse(best.limit()));
+            return settled(best);
         }
 
         /** Shortest time of a ladder that reaches through, or the longest that still keeps nerve and skin. */
@@ -252,7 +251,7 @@ public final class SettingProposer {
         private ProposedSetting answer(HeatSpread spread, Death death, SettingLimit limit) {
             return new ProposedSetting(
                     spread.setting(),
-                    run(spread.setting()),
+                    model.run(spread.setting(), slice),
                     spread,
                     death,
                     broken(spread).isEmpty(),

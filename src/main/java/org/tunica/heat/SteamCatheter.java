@@ -32,16 +32,6 @@ record SteamCatheter(
     }
 
     @Override
-    public boolean calibrated() {
-        return false;
-    }
-
-    @Override
-    public boolean tried(HeatSetting setting) {
-        return false;
-    }
-
-    @Override
     public List<List<HeatSetting>> ladders(String id, HeatLimits limits) {
         return HeatSetting.Pulsed.ladders(id, limits);
     }

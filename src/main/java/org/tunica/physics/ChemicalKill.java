@@ -6,7 +6,7 @@ package org.tunica.physics;
  * <p>d is the depth of kill in mm, h the wall in mm while the drug acts; the diameter enters only through h. The depths
  * are common practice without a published source.
  */
-public final class ChemicalKill {
+final class ChemicalKill {
     private ChemicalKill() {}
 
     /** Fraction of the wall killed, 0 to 1. */

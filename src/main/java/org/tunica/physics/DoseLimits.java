@@ -7,7 +7,7 @@ import org.tunica.knowledge.Knowledge;
  * The dose limits the arithmetic of {@link Doses} uses; each is a quantity of knowledge/doses.yaml with source and
  * standing.
  */
-public record DoseLimits(
+record DoseLimits(
         double polidocanolMgPerKg,
         double polidocanolLiquidSessionMl,
         double foamSessionMl,

@@ -1,7 +1,7 @@
 package org.tunica.physics;
 
 /** Arithmetic of drug doses against the limits of knowledge/. Masses in mg, volumes in mL, strengths in per cent. */
-public final class Doses {
+final class Doses {
     private static final double MG_PER_ML_OF_ONE_PERCENT = 10;
 
     private final DoseLimits limits;

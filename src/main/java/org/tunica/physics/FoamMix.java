@@ -7,7 +7,7 @@ package org.tunica.physics;
  * @param percent strength of the liquid, grams in 100 mL (1 % = 10 mg/mL)
  * @param gasParts parts of gas to one part of liquid
  */
-public record FoamMix(double foamMl, double percent, double gasParts) {
+record FoamMix(double foamMl, double percent, double gasParts) {
     public FoamMix {
         WallGeometry.positive("foamMl", foamMl);
         WallGeometry.positive("percent", percent);

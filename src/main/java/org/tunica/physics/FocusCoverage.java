@@ -6,7 +6,7 @@ package org.tunica.physics;
  * spacing^2). The wall is reached from both faces, so whole-wall kill is a matter of geometry: the vein pressed flat must
  * fit into that width and into the height.
  */
-public record FocusCoverage(double widthMm, double heightMm, double spacingMm) {
+record FocusCoverage(double widthMm, double heightMm, double spacingMm) {
     public FocusCoverage {
         WallGeometry.positive("widthMm", widthMm);
         WallGeometry.positive("heightMm", heightMm);

@@ -2,6 +2,7 @@ package org.tunica.physics;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,43 +24,51 @@ import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
 
 /**
- * Turns a segment into slices of the heat model and asks for a setting.
+ * Turns a segment into slices of the heat model and asks for a setting. Safe for several threads: two that ask the same
+ * at once may both compute it, and find the same.
  *
  * <p>The gaps to nerve and skin are taken as recorded: fluid that pushes them away is not counted. They are rounded down to
  * {@link #GAP_STEP_MM} and cut off at {@link #FARTHEST_GAP_MM}, beyond which they are computed as being that near; the wall
- * is rounded up to {@link #WALL_STEP_MM}. So a rounded answer is never the safer one, and cases that differ by less than
- * they can be measured share one computation.
+ * is rounded up to {@link #WALL_STEP_MM}, which moves nerve and skin outwards by less than that step. So a rounded answer
+ * claims no deeper reach and no wider gap, and cases that differ by less than they can be measured share one computation.
  */
 final class HeatPlanner {
     private static final String BLOOD_FILM = "heat.blood.film";
     private static final String BLOOD_SHARE = "heat.blood.share";
     private static final String TUMESCENT_SD = "heat.slice.tumescent-sd";
     private static final String START = "tissue.tumescent.temperature";
+    private static final String NERVE_GAP = "limbs.segments.nerve.gapMm";
+    private static final String SKIN_GAP = "limbs.segments.depthToSkinMm";
+    private static final String WALL = "limbs.segments.wallThicknessMm";
+
+    /** Measurements whose usual error is taken where a case gives none. */
+    static final List<String> WITH_USUAL_ERROR = List.of(NERVE_GAP, SKIN_GAP, WALL);
 
     static final int DRAWS = 64;
-    private static final long SEED = 1;
     private static final double WALL_STEP_MM = 0.01;
     private static final double GAP_STEP_MM = 0.5;
     private static final double FARTHEST_GAP_MM = 10;
+    private static final double ROUNDING = 1e-6;
 
     /** About 2 KB each. */
     private static final int MOST_REMEMBERED = 10_000;
 
     private final Knowledge knowledge;
     private final HeatModel model;
-    private final ToDoubleFunction<String> number;
+    private final double bloodFilmMm;
+    private final double bloodShare;
+    private final double tumescentSdMm;
     private final HeatLimits limits;
     private final Lazily<SettingProposer> proposer;
     private final Map<Key, HeatOutlook> remembered = Collections.synchronizedMap(new Recent());
 
     HeatPlanner(Knowledge knowledge, ToDoubleFunction<String> number) {
         this.knowledge = knowledge;
-        this.number = number;
         this.model = HeatModel.of(HeatConstants.from(number));
         this.limits = HeatLimits.from(number);
-        number.applyAsDouble(BLOOD_FILM);
-        number.applyAsDouble(BLOOD_SHARE);
-        number.applyAsDouble(TUMESCENT_SD);
+        this.bloodFilmMm = number.applyAsDouble(BLOOD_FILM);
+        this.bloodShare = number.applyAsDouble(BLOOD_SHARE);
+        this.tumescentSdMm = number.applyAsDouble(TUMESCENT_SD);
         this.proposer = new Lazily<>(() -> SettingProposer.of(model, ensemble(), limits));
     }
 
@@ -68,7 +77,7 @@ final class HeatPlanner {
                 knowledge::value,
                 id -> knowledge.quantity(id).low().orElse(knowledge.value(id)),
                 id -> knowledge.quantity(id).high().orElse(knowledge.value(id)));
-        return HeatEnsemble.of(numbers, DRAWS, SEED, Fineness.DRAWN);
+        return HeatEnsemble.of(numbers, DRAWS, Physics.SEED, Fineness.DRAWN);
     }
 
     /** The outlook of a heat device, or nothing when something it rests on is not known. */
@@ -89,9 +98,9 @@ final class HeatPlanner {
         double wallMm = up(wall.get().wallOnRadiusMm(radiusMm));
         MeasurementSpread spread = new MeasurementSpread(
                 up(wallSdMm(segment, wall.get(), radiusMm)),
-                number.applyAsDouble(TUMESCENT_SD),
-                segment.nerve().gapSdMm().orElse(sd("limbs.segments.nerve.gapMm")),
-                segment.depthToSkinSdMm().orElse(sd("limbs.segments.depthToSkinMm")));
+                tumescentSdMm,
+                segment.nerve().gapSdMm().orElse(sd(NERVE_GAP)),
+                segment.depthToSkinSdMm().orElse(sd(SKIN_GAP)));
         Key key = new Key(
                 device, wallMm, blood, chilled.get(), down(nerve.getAsDouble()), down(skin.getAsDouble()), spread);
         HeatOutlook known = remembered.get(key);
@@ -112,9 +121,7 @@ final class HeatPlanner {
 
     /** Radius the wall wraps on; blood that is not pressed out makes the film thicker. */
     double radiusMm(String device, boolean blood) {
-        return blood && model.isLaser(device)
-                ? model.deviceRadiusMm(device) + number.applyAsDouble(BLOOD_FILM)
-                : model.wrapRadiusMm(device);
+        return blood && model.isLaser(device) ? model.deviceRadiusMm(device) + bloodFilmMm : model.wrapRadiusMm(device);
     }
 
     private HeatOutlook compute(Key key) {
@@ -142,13 +149,13 @@ final class HeatPlanner {
         if (!blood) {
             return slice;
         }
-        VeinSlice bloody = slice.withBloodFraction(number.applyAsDouble(BLOOD_SHARE));
-        return model.isLaser(device) ? bloody.withFilmMm(number.applyAsDouble(BLOOD_FILM)) : bloody;
+        VeinSlice bloody = slice.withBloodFraction(bloodShare);
+        return model.isLaser(device) ? bloody.withFilmMm(bloodFilmMm) : bloody;
     }
 
     /** The error of the measured wall, carried over to the wall on the device. */
     private double wallSdMm(Segment segment, WallGeometry wall, double radiusMm) {
-        double sdMm = segment.wallThicknessSdMm().orElse(sd("limbs.segments.wallThicknessMm"));
+        double sdMm = segment.wallThicknessSdMm().orElse(sd(WALL));
         double lumenMm = segment.lumenDiameterMm().orElseThrow();
         double thicker = segment.wallThicknessMm().orElseThrow() + sdMm;
         return WallGeometry.ofLumen(lumenMm, thicker).wallOnRadiusMm(radiusMm) - wall.wallOnRadiusMm(radiusMm);
@@ -159,12 +166,13 @@ final class HeatPlanner {
         return measurement.sd().orElseThrow(() -> new IllegalArgumentException("no standard deviation for " + path));
     }
 
-    private static double up(double mm) {
-        return Math.ceil(mm / WALL_STEP_MM - 1e-6) / Math.round(1 / WALL_STEP_MM);
+    /** Up to the next step, forgiving what binary fractions add; never a negative nought, which equals no other key. */
+    static double up(double mm) {
+        return Math.ceil(mm / WALL_STEP_MM - ROUNDING) / Math.round(1 / WALL_STEP_MM) + 0.0;
     }
 
-    private static double down(double gapMm) {
-        return Math.min(FARTHEST_GAP_MM, Math.floor(gapMm / GAP_STEP_MM + 1e-6) * GAP_STEP_MM);
+    static double down(double gapMm) {
+        return Math.min(FARTHEST_GAP_MM, Math.floor(gapMm / GAP_STEP_MM + ROUNDING) * GAP_STEP_MM);
     }
 
     private record Key(

@@ -1,7 +1,7 @@
 package org.tunica.physics;
 
 /** Volume and posture of the lumen. Closed forms. */
-public final class Lumen {
+final class Lumen {
     private Lumen() {}
 
     /** Volume in mL of a lumen of {@code diameterMm} over {@code lengthCm}: pi/4 D^2 L. */

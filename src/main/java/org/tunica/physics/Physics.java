@@ -16,26 +16,33 @@ public final class Physics {
     private final Knowledge knowledge;
     private final HeatPlanner heat;
     private final StrongFoam strongFoam;
-    private final Set<String> quantitiesUsed =
-            Collections.synchronizedSet(new TreeSet<>(Set.of(SegmentCalculator.POSTURAL_CHANGE)));
+    private final Set<String> quantitiesUsed;
 
-    /** Models that take their constants from this knowledge. */
+    /** The seed of every draw. */
+    public static final long SEED = 1;
+
+    /**
+     * Models that take their constants from this knowledge.
+     *
+     * @throws org.tunica.casefile.FaultyInput with everything that a technique lacks to be computed
+     */
     public Physics(Knowledge knowledge) {
         this.knowledge = knowledge;
-        this.heat = new HeatPlanner(knowledge, this::constant);
+        Set<String> used = new TreeSet<>(DoseLimits.IDS);
+        used.addAll(StrongFoam.IDS);
+        used.add(SegmentCalculator.POSTURAL_CHANGE);
+        this.heat = new HeatPlanner(knowledge, id -> {
+            used.add(id);
+            return knowledge.value(id);
+        });
+        this.quantitiesUsed = Collections.unmodifiableSet(used);
         this.strongFoam = StrongFoam.of(knowledge);
-        quantitiesUsed.addAll(StrongFoam.IDS);
-        quantitiesUsed.addAll(DoseLimits.IDS);
-    }
-
-    private double constant(String id) {
-        quantitiesUsed.add(id);
-        return knowledge.value(id);
+        new TechniqueChecks(knowledge, heat.model().devices()).check();
     }
 
     /** Ids of the quantities the models take from knowledge/, next to those of each technique. */
     public Set<String> quantitiesUsed() {
-        return Collections.unmodifiableSet(quantitiesUsed);
+        return quantitiesUsed;
     }
 
     /** Maps of heat settings. */

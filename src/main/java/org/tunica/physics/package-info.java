@@ -3,8 +3,8 @@
  *
  * <p>In: a case, one of its segments, and the constants of {@code knowledge}. Out: {@link
  * org.tunica.physics.Derived}, in which every number that rests on something unknown is unknown itself. Entry type:
- * {@link org.tunica.physics.Physics}. May import {@code casefile}, {@code knowledge} and {@code heat}. Clinical units at the edge, the
- * unit in every name.
+ * {@link org.tunica.physics.Physics}. May import {@code casefile}, {@code knowledge} and {@code heat}. Clinical units at
+ * the edge, the unit in every name.
  */
 @NullMarked
 package org.tunica.physics;

@@ -81,11 +81,17 @@ final class Judged {
         if (!cautions().isEmpty()) {
             return OptionStanding.CAREFUL;
         }
-        return reasonsFor().stream().anyMatch(Judged::firstChoice) ? OptionStanding.PREFERRED : OptionStanding.SUITABLE;
+        boolean preferred = reasonsFor().stream().anyMatch(Judged::firstChoice)
+                && reasonsAgainst().stream().noneMatch(Judged::strong);
+        return preferred ? OptionStanding.PREFERRED : OptionStanding.SUITABLE;
     }
 
     static Conclusion.Strength strength(Verdict verdict) {
         return ((Conclusion.Prefer) verdict.rule().conclusion()).strength();
+    }
+
+    private static boolean strong(Verdict verdict) {
+        return strength(verdict) == Conclusion.Strength.STRONG;
     }
 
     private static boolean firstChoice(Verdict verdict) {

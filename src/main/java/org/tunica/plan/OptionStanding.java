@@ -4,7 +4,7 @@ import org.tunica.casefile.Word;
 
 /** How an option stands, best first. Only the first three are ranked. */
 public enum OptionStanding implements Word {
-    /** A first choice with no caution. */
+    /** A first choice with no caution and no strong reason against. */
     PREFERRED,
     /** Nothing speaks for caution. */
     SUITABLE,

@@ -35,14 +35,14 @@ public final class Planner {
     }
 
     /** The advice for every segment of the case, in the order of the case. */
-    public Advice advise(CaseFile caseFile, Advice.Release release, long seed) {
+    public Advice advise(CaseFile caseFile, Advice.Release release) {
         List<SegmentAdvice> segments = new ArrayList<>();
         for (Limb limb : caseFile.limbs()) {
             for (Segment segment : limb.segments()) {
                 segments.add(advise(caseFile, limb, segment));
             }
         }
-        return new Advice(Advice.FORMAT, caseFile.caseRef(), release, seed, Advice.CAUTION, segments);
+        return new Advice(Advice.FORMAT, caseFile.caseRef(), release, Physics.SEED, Advice.CAUTION, segments);
     }
 
     private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment) {

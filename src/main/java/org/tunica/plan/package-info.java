@@ -3,7 +3,8 @@
  *
  * <p>In: a case, the knowledge and the rules of a release. Out: {@link org.tunica.plan.Advice}, the record behind the
  * JSON contract {@code tunica-advice/1}. Entry type: {@link org.tunica.plan.Planner}. May import {@code casefile},
- * {@code knowledge}, {@code physics}, {@code rules}. Same case, release and seed give the same advice, byte for byte.
+ * {@code knowledge}, {@code heat}, {@code physics}, {@code rules}. Same case, release and seed give the same advice, byte
+ * for byte.
  */
 @NullMarked
 package org.tunica.plan;

@@ -2,6 +2,7 @@ package org.tunica.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.regex.Matcher;
@@ -77,8 +78,10 @@ final class RuleParser {
             faults.add(
                     place,
                     String.format(
+                            Locale.ROOT,
                             "column %d holds the character U+%04X; only printable ASCII is read",
-                            strange.start() + 1, (int) line.charAt(strange.start())));
+                            strange.start() + 1,
+                            (int) line.charAt(strange.start())));
             return false;
         }
         return true;

@@ -4,7 +4,7 @@
  * <p>In: the texts under {@code rules/} and the facts of the options of a segment. Out: {@link
  * org.tunica.rules.Verdict}s, each with its rule, in a total order; or one {@link org.tunica.casefile.FaultyInput} that
  * lists every wrong sentence with file, line and the closest form. Entry type: {@link org.tunica.rules.RuleBook}. May
- * import {@code casefile}, {@code knowledge}, {@code physics}. Home of Drools; rule text never becomes source code.
+ * import {@code casefile}, {@code knowledge}, {@code heat}, {@code physics}. Home of Drools; rule text never becomes source code.
  * Scenarios: {@code features/1-findings} to {@code features/5-settings}.
  *
  * <p>Conditions are three-valued. A rule whose conditions all hold speaks; one where none fails but some cannot be told

@@ -78,13 +78,22 @@ class CalibrateCommandTest {
     @Test
     void nameTakenWhileFitting_isLeftAsItIs() throws IOException {
         Path path = folder.resolve("late.yaml");
-        NewFile file = NewFile.at(path.toString());
+        OutputFile file = OutputFile.fresh(path.toString());
         Files.writeString(path, "quicker");
-        assertTrue(assertThrows(FaultyInput.class, () -> file.write("slower"))
+        assertTrue(assertThrows(FaultyInput.class, () -> file.write(new byte[] {1}))
                 .getMessage()
                 .contains("exists already"));
         assertEquals("quicker", Files.readString(path));
         assertFalse(Files.exists(folder.resolve("late.yaml.part")));
+    }
+
+    @Test
+    void failureWhileWriting_leavesNothingHalfWritten() throws IOException {
+        Path path = folder.resolve("window.svg");
+        OutputFile file = OutputFile.replacing(path.toString());
+        Files.writeString(Files.createDirectory(path).resolve("somebody's"), "work");
+        assertThrows(FaultyInput.class, () -> file.write(new byte[] {1}));
+        assertFalse(Files.exists(folder.resolve("window.svg.part")));
     }
 
     @Test
@@ -97,6 +106,7 @@ class CalibrateCommandTest {
                 "--out",
                 folder.resolve("no/such.yaml").toString());
         refuses("there is no column", "README.md");
+        refuses("--width must be 60 to 160 columns, is 59", DEMO, "--width", "59");
     }
 
     private void refuses(String says, String... args) {

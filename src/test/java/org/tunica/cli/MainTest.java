@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -147,6 +148,25 @@ class MainTest {
     }
 
     @Test
+    void outputThatCannotBeWritten_isNoSuccess() {
+        StringWriter err = new StringWriter();
+        PrintWriter full = new PrintWriter(new Writer() {
+            @Override
+            public void write(char[] text, int from, int length) throws IOException {
+                throw new IOException("the disk is full");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        });
+        assertEquals(1, Main.run(new String[] {"schema", "case"}, full, new PrintWriter(err)));
+        assertEquals("The output could not be written.", err.toString().strip());
+    }
+
+    @Test
     void schema_isThatOfTheFrontDoor() {
         Tunica tunica = Tunica.shipped();
         assertEquals(new Run(0, tunica.caseSchema(), ""), Run.of("schema", "case"));
@@ -200,6 +220,7 @@ class MainTest {
                         option.technique() + " " + settings(option));
                 option.settings().ranges().forEach(MainTest::holdsANumber);
                 pullbackIsEnergyOverPower(option);
+                inseparable(option);
             }
         }
     }
@@ -212,6 +233,17 @@ class MainTest {
             String before = text.substring(Math.max(0, at - 60), at);
             assertTrue(before.matches(".* W\\*?[;,] [^;,]* s/cm\\*?( \\(|; )[0-9. to]*"), before);
         }
+    }
+
+    /** Parts of a line may be told elsewhere when options share them; power, pullback and energy go together. */
+    private static void inseparable(OptionAdvice option) {
+        List<String> energies = SettingText.parts(
+                        option.settings(), Tunica.shipped().knowledge())
+                .stream()
+                .filter(part -> part.contains("J/cm"))
+                .toList();
+        assertEquals(1, energies.size(), energies::toString);
+        assertTrue(energies.get(0).matches(".* W\\*?; .* s/cm\\*?; .* J/cm\\*?"), energies.get(0));
     }
 
     /** J/cm over W is s/cm, at both ends: least energy at most power is the quickest pullback. */

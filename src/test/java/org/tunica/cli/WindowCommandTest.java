@@ -8,9 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -92,8 +94,10 @@ class WindowCommandTest {
         assertEquals(0, run.code(), run.err());
         assertEquals("", run.out());
         byte[] bytes = Files.readAllBytes(target);
-        byte[] start = ending.equals("svg") ? "<?xml".getBytes() : new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r'};
-        assertArrayEquals(start, java.util.Arrays.copyOf(bytes, start.length));
+        byte[] start = ending.equals("svg")
+                ? "<?xml".getBytes(StandardCharsets.UTF_8)
+                : new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r'};
+        assertArrayEquals(start, Arrays.copyOf(bytes, start.length));
         assertEquals(List.of(target), files());
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoublePredicate;
 import org.junit.jupiter.api.Test;
 import org.tunica.physics.WallGeometry;
 
@@ -193,6 +194,10 @@ class HeatBenchFactsTest {
                 text("T1 %.1f and %.1f C, N differs by %.2f", rfFast, rfSlow, rfShallower),
                 rfFast < rfSlow && rfShallower < 0.05,
                 rfFast < rfSlow);
+        powerFacts();
+    }
+
+    private void powerFacts() {
         double[] t1 = new double[5];
         for (int i = 0; i < t1.length; i++) {
             t1[i] = near(RADIAL, 4 + 2 * i, throughS(RADIAL, 4 + 2 * i), 1).peakC();
@@ -254,7 +259,7 @@ class HeatBenchFactsTest {
         return run.wallFractionDelayed();
     }
 
-    private static double firstPullback(java.util.function.DoublePredicate reached) {
+    private static double firstPullback(DoublePredicate reached) {
         double pullback = 0.5;
         while (pullback < 28 && !reached.test(pullback)) {
             pullback += 0.1;

@@ -2,6 +2,7 @@ package org.tunica.heat;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
@@ -64,7 +65,7 @@ class HeatOtherIntegratorTest {
                 width = r > wallIn + WALL + 0.1e-3 ? width * 13 / 12 : 10e-6;
                 r += width;
             }
-            return java.util.Arrays.copyOf(at, count);
+            return Arrays.copyOf(at, count);
         }
 
         private double centre(int i) {
@@ -78,8 +79,8 @@ class HeatOtherIntegratorTest {
 
         double[] start() {
             double[] y = new double[4 * n];
-            java.util.Arrays.fill(y, 0, n, 27);
-            java.util.Arrays.fill(y, n, 2 * n, 1);
+            Arrays.fill(y, 0, n, 27);
+            Arrays.fill(y, n, 2 * n, 1);
             return y;
         }
 

@@ -11,13 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.tunica.BlankOneOut;
 import org.tunica.CaseTree;
 import org.tunica.Tunica;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Family;
+import org.tunica.knowledge.Standing;
 
 class PlannerTest {
     private static final Tunica TUNICA = Tunica.shipped();
@@ -40,7 +43,7 @@ class PlannerTest {
                         TUNICA.knowledge().techniqueIds(),
                         segment.options().stream()
                                 .map(OptionAdvice::technique)
-                                .collect(java.util.stream.Collectors.toCollection(java.util.TreeSet::new)));
+                                .collect(Collectors.toCollection(TreeSet::new)));
                 inOrder(segment.options());
             }
         }
@@ -81,6 +84,18 @@ class PlannerTest {
                 }
             }
         }
+    }
+
+    /** A setting that breaks a limit names that limit, not what would stop a stronger one. */
+    @Test
+    void aProposalThatBreaksALimitNamesIt() {
+        List<Predicted.HeatForecast> breaking = options(CaseTree.demo("below-knee-trunk-near-nerve")).stream()
+                .flatMap(option -> option.predicted().heat().stream())
+                .filter(heat -> !heat.withinLimits())
+                .toList();
+        assertFalse(breaking.isEmpty());
+        breaking.forEach(heat ->
+                assertTrue(List.of("char", "perforation", "nerve", "skin").contains(heat.limit()), heat.limit()));
     }
 
     @Test
@@ -209,7 +224,7 @@ class PlannerTest {
     void recommendationsFromMemoryShowAsUnverified() {
         TUNICA.rules().rules().stream()
                 .filter(rule -> rule.sources().equals(List.of("S-0001")))
-                .forEach(rule -> assertTrue(rule.standing() != org.tunica.knowledge.Standing.PUBLISHED, rule.id()));
+                .forEach(rule -> assertTrue(rule.standing() != Standing.PUBLISHED, rule.id()));
     }
 
     /** Pregnant, any trunk: defer (CG168, read on a quoting page). */
