@@ -2,6 +2,7 @@ package org.tunica;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
@@ -25,6 +26,7 @@ import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
 import org.tunica.plan.Planner;
 import org.tunica.plan.ScoreWeights;
+import org.tunica.plan.SegmentAdvice;
 import org.tunica.rules.RuleBook;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
@@ -91,7 +93,17 @@ public final class Tunica {
      *     measurement that is missing, or a wall the heat model does not answer for
      */
     public SegmentWindow heatWindow(CaseFile caseFile, String segmentRef, String techniqueId) {
-        return physics.heatWindows().of(caseFile, segment(caseFile, segmentRef), techniqueId);
+        SegmentWindow window = physics.heatWindows().of(caseFile, segment(caseFile, segmentRef), techniqueId);
+        SegmentAdvice advice = advise(caseFile.only(segmentRef)).segments().get(0);
+        return advice.options().stream()
+                .filter(option -> option.technique().equals(techniqueId))
+                .map(option -> window.standing(
+                        "In the advice for this segment of the "
+                                + advice.side().word().toUpperCase(Locale.ROOT) + " leg the technique stands as "
+                                + option.standing().word() + ": " + option.why() + ".",
+                        option.standing().ranked()))
+                .findFirst()
+                .orElse(window);
     }
 
     private static Segment segment(CaseFile caseFile, String ref) {

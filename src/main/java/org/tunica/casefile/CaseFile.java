@@ -46,6 +46,21 @@ public record CaseFile(String caseRef, Patient patient, Room room, List<Limb> li
         limbs = List.copyOf(limbs);
     }
 
+    /** The same case with one segment alone; the limbs stay, because what is known of a leg counts for the other too. */
+    public CaseFile only(String segmentRef) {
+        List<Limb> alone = limbs.stream()
+                .map(limb -> new Limb(
+                        limb.side(),
+                        limb.ceapClass(),
+                        limb.ankleBrachialIndex(),
+                        limb.deepVeins(),
+                        limb.segments().stream()
+                                .filter(segment -> segment.ref().equals(segmentRef))
+                                .toList()))
+                .toList();
+        return new CaseFile(caseRef, patient, room, alone);
+    }
+
     /**
      * Reads a case file in JSON.
      *

@@ -68,7 +68,8 @@ public final class HeatWindows {
                         ? Optional.empty()
                         : Optional.of(HeatWindow.of(model, limits, technique.id(), slice, usedPowerW(technique))),
                 repeated ? RepeatedHeat.of(model, limits, technique.id(), slice) : List.of(),
-                proposed(option));
+                proposed(option),
+                Optional.empty());
     }
 
     private static Optional<ProposedSetting> proposed(OptionNumbers option) {

@@ -24,7 +24,9 @@ import org.tunica.knowledge.Technique;
  * @param assumed what is not recorded and how it was taken, in sentences
  * @param map power by pull-back; empty for a device that is not drawn back
  * @param repeats one run for each number of cycles or pulses; empty for a device that is drawn back
- * @param proposed the setting the advice gives; empty when something it rests on is not recorded
+ * @param proposed the setting the advice gives; empty when something it rests on is not recorded, or when the advice does
+ *     not rank the technique
+ * @param standing how the technique stands in the advice, in a sentence; empty when nobody asked the rules
  */
 public record SegmentWindow(
         Segment segment,
@@ -38,11 +40,35 @@ public record SegmentWindow(
         List<String> assumed,
         Optional<HeatWindow> map,
         List<HeatRun> repeats,
-        Optional<ProposedSetting> proposed) {
+        Optional<ProposedSetting> proposed,
+        Optional<String> standing) {
 
     public SegmentWindow {
         assumed = List.copyOf(assumed);
         repeats = List.copyOf(repeats);
+    }
+
+    /**
+     * The same window with what the rules say of the technique; a setting is proposed only where they let it be used.
+     *
+     * @param says how the technique stands, in a sentence
+     * @param ranked whether the advice ranks it
+     */
+    public SegmentWindow standing(String says, boolean ranked) {
+        return new SegmentWindow(
+                segment,
+                technique,
+                slice,
+                limits,
+                tipLeans,
+                powerW,
+                pullbackSPerCm,
+                energyJPerCm,
+                assumed,
+                map,
+                repeats,
+                ranked ? proposed : Optional.empty(),
+                Optional.of(says));
     }
 
     /**

@@ -34,6 +34,7 @@ final class WindowNotes {
 
     List<String> all() {
         List<String> notes = new ArrayList<>();
+        window.standing().ifPresent(notes::add);
         notes.add(proposed());
         notes.addAll(window.assumed());
         notes.add(
@@ -43,9 +44,7 @@ final class WindowNotes {
             notes.add("The tip is taken as leaning on one side: death of the wall counts on the far side, char,"
                     + " perforation and warmth on the near side.");
         }
-        notes.add(
-                "This asks only what the heat does. Whether the technique may be used here at all is for the advice on"
-                        + " the case.");
+        notes.add("The map asks only what the heat does; whether the technique may be used here is for the advice.");
         window.map().ifPresent(map -> notes.add(ceilings()));
         notes.add("Lines and figures are those of a heat model with its constants as they stand; a real vein may lie to"
                 + " either side, which only the draws tell. " + ragged() + blood() + calibration());
@@ -54,7 +53,8 @@ final class WindowNotes {
 
     private String proposed() {
         if (window.proposed().isEmpty()) {
-            return "No setting is proposed, because not everything it rests on is recorded.";
+            return "No setting is proposed: something it rests on is not recorded, or the advice does not rank the"
+                    + " technique.";
         }
         ProposedSetting proposed = window.proposed().get();
         HeatSpread spread = proposed.spread();

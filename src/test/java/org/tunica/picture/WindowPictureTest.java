@@ -144,9 +144,16 @@ class WindowPictureTest {
                         .count());
         words.rows().forEach(row -> assertEquals(List.of("?", "?"), row.subList(5, 7)));
         assertTrue(window.proposed().isEmpty());
-        assertTrue(
-                words.notes().get(0).startsWith("No setting is proposed"),
-                words.notes().get(0));
+        assertTrue(words.notes().get(0).contains("stands as measure-first"), words.notes()::toString);
+        assertTrue(words.notes().get(1).startsWith("No setting is proposed"), words.notes()::toString);
+    }
+
+    @Test
+    void techniqueTheRulesExclude_getsNoSettingAndSaysWhy() {
+        SegmentWindow window = window(CaseTree.demo("pregnancy"), "laser-1470-radial");
+        assertTrue(window.proposed().isEmpty());
+        String first = TUNICA.words(window).notes().get(0);
+        assertTrue(first.contains("LEFT leg") && first.contains("excluded") && first.contains("EXC-001"), first);
     }
 
     @Test
