@@ -68,9 +68,18 @@ final class OptionCalculator {
 
     private OptionNumbers foam(Technique technique) {
         double gasParts = technique.quantity("gasPartsPerLiquidPart").value();
-        Optional<OptionNumbers.Stock> drug = stock(technique);
         OptionalDouble foamMl = Maybe.positive(numbers.lumenVolumeMl());
-        OptionalDouble drugMl = Maybe.map(foamMl, ml -> ml / (1 + gasParts));
+        return drugged(technique, Maybe.map(foamMl, ml -> ml / (1 + gasParts)), foamMl);
+    }
+
+    private OptionNumbers mechanochemical(Technique technique) {
+        OptionalDouble drugMl = Maybe.map(
+                segment.lengthCm(), cm -> cm * technique.quantity("drugMlPerCm").value());
+        return drugged(technique, drugMl, UNKNOWN);
+    }
+
+    private OptionNumbers drugged(Technique technique, OptionalDouble drugMl, OptionalDouble foamMl) {
+        Optional<OptionNumbers.Stock> drug = stock(technique);
         return new OptionNumbers(
                 numbers.relaxedWallMm(),
                 chemical(technique),
@@ -80,24 +89,6 @@ final class OptionCalculator {
                 drug,
                 drugMl,
                 foamMl,
-                perKg(mass(drugMl, drug)),
-                UNKNOWN,
-                Optional.empty());
-    }
-
-    private OptionNumbers mechanochemical(Technique technique) {
-        Optional<OptionNumbers.Stock> drug = stock(technique);
-        OptionalDouble drugMl = Maybe.map(
-                segment.lengthCm(), cm -> cm * technique.quantity("drugMlPerCm").value());
-        return new OptionNumbers(
-                numbers.relaxedWallMm(),
-                chemical(technique),
-                numbers.headDownPossible(),
-                UNKNOWN,
-                UNKNOWN,
-                drug,
-                drugMl,
-                UNKNOWN,
                 perKg(mass(drugMl, drug)),
                 UNKNOWN,
                 Optional.empty());

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.tunica.BlankOneOut;
 import org.tunica.CaseTree;
 import org.tunica.Tunica;
+import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Standing;
@@ -251,6 +252,33 @@ class PlannerTest {
         assertTrue(options.stream()
                 .filter(option -> option.family() == Family.HEAT)
                 .noneMatch(option -> option.standing().ranked()));
+    }
+
+    /** The strength a rule advises and the strength the dose is reckoned with come from two places; they must agree. */
+    @Test
+    void theFoamDoseIsReckonedAtAStrengthTheSettingsAllow() {
+        int compared = 0;
+        for (Segment.Vein vein : Segment.Vein.values()) {
+            for (double lumenMm : new double[] {2, 3.9, 4, 6, 8, 8.1, 12}) {
+                CaseTree tree = CaseTree.soundLeg()
+                        .set("limbs.0.segments.0.vein", vein.word())
+                        .set("limbs.0.segments.0.lumenDiameterMm", lumenMm);
+                for (String foam : List.of("foam-polidocanol", "foam-sts")) {
+                    SettingsAdvice settings = option(tree, foam).settings();
+                    SettingAdvice strength = settings.ranges().stream()
+                            .filter(range -> range.setting().equals("sclerosantPercent"))
+                            .findFirst()
+                            .orElseThrow();
+                    double percent = settings.drugPercent().orElseThrow();
+                    String what =
+                            foam + " in a " + vein.word() + " of " + lumenMm + " mm at " + percent + " %, " + strength;
+                    assertTrue(percent >= strength.least().orElse(percent), what);
+                    assertTrue(percent <= strength.most().orElse(percent), what);
+                    compared++;
+                }
+            }
+        }
+        assertEquals(8 * 7 * 2, compared);
     }
 
     private static List<String> demos() {
