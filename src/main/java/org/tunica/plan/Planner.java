@@ -1,6 +1,7 @@
 package org.tunica.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,17 +51,26 @@ public final class Planner {
         List<Considered> options = knowledge.techniques().values().stream()
                 .map(technique -> new Considered(caseFile, limb, segment, technique, derived))
                 .toList();
-        Map<OptionKey, List<Verdict>> verdicts = judge(options);
-        List<OptionAdvice> written = options.stream()
-                .map(option -> writer.write(new Judged(option, verdicts.getOrDefault(option.key(), List.of()))))
-                .toList();
+        List<OptionFacts> facts = options.stream().map(rules::facts).toList();
+        List<Verdict> verdicts = rules.judge(facts);
+        Map<OptionKey, Judged> judged = judged(options, verdicts);
+        List<OptionAdvice> written = judged.values().stream().map(writer::write).toList();
         return new SegmentAdvice(
-                segment.ref(), limb.side(), segment.vein(), segment.level(), derived(derived), Ranking.rank(written));
+                segment.ref(),
+                limb.side(),
+                segment.vein(),
+                segment.level(),
+                derived(derived),
+                Ranking.rank(written),
+                NearMissWriter.write(rules.nearMisses(facts, verdicts), judged));
     }
 
-    private Map<OptionKey, List<Verdict>> judge(List<Considered> options) {
-        List<OptionFacts> facts = options.stream().map(rules::facts).toList();
-        return rules.judge(facts).stream().collect(Collectors.groupingBy(Verdict::option));
+    private static Map<OptionKey, Judged> judged(List<Considered> options, List<Verdict> verdicts) {
+        Map<OptionKey, List<Verdict>> byOption = verdicts.stream().collect(Collectors.groupingBy(Verdict::option));
+        Map<OptionKey, Judged> judged = new LinkedHashMap<>();
+        options.forEach(option ->
+                judged.put(option.key(), new Judged(option, byOption.getOrDefault(option.key(), List.of()))));
+        return judged;
     }
 
     private SegmentAdvice.DerivedAdvice derived(Derived derived) {
