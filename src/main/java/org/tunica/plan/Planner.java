@@ -1,6 +1,7 @@
 package org.tunica.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,10 +12,12 @@ import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Technique;
 import org.tunica.physics.Derived;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentNumbers;
 import org.tunica.rules.Considered;
+import org.tunica.rules.NearMiss;
 import org.tunica.rules.OptionFacts;
 import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
@@ -44,6 +47,45 @@ public final class Planner {
             }
         }
         return new Advice(Advice.FORMAT, caseFile.caseRef(), release, Physics.SEED, Advice.CAUTION, segments);
+    }
+
+    /**
+     * Why a technique stands as it does for a segment.
+     *
+     * @throws IllegalArgumentException when the case has no such segment, or there is no such technique
+     */
+    public Explanation explain(CaseFile caseFile, Advice.Release release, OptionKey key) {
+        Technique technique = knowledge.technique(key.techniqueId());
+        for (Limb limb : caseFile.limbs()) {
+            for (Segment segment : limb.segments()) {
+                if (segment.ref().equals(key.segmentRef())) {
+                    Derived derived = physics.derive(caseFile, segment);
+                    return explain(release, new Considered(caseFile, limb, segment, technique, derived));
+                }
+            }
+        }
+        throw new IllegalArgumentException("no segment " + key.segmentRef());
+    }
+
+    private Explanation explain(Advice.Release release, Considered option) {
+        SegmentAdvice advice = advise(option.caseFile(), option.limb(), option.segment());
+        OptionFacts facts = rules.facts(option);
+        List<Verdict> verdicts = rules.judge(List.of(facts));
+        List<NearMiss> misses = rules.nearMisses(List.of(facts), verdicts).stream()
+                .sorted(Comparator.comparingDouble(NearMiss::share)
+                        .thenComparing(miss -> miss.rule().id())
+                        .thenComparing(NearMiss::turnsAt))
+                .toList();
+        return new Explanation(
+                release,
+                advice,
+                advice.options().stream()
+                        .filter(written ->
+                                written.technique().equals(option.technique().id()))
+                        .findFirst()
+                        .orElseThrow(),
+                rules.tried(facts, verdicts),
+                misses);
     }
 
     private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment) {

@@ -97,6 +97,15 @@ public final class RuleBook {
         return nearMisses.of(options, verdicts);
     }
 
+    /**
+     * Every rule tried on one option, condition by condition, in the order of the files.
+     *
+     * @param verdicts what {@link #judge} said of this option
+     */
+    public List<Tried> tried(OptionFacts option, List<Verdict> verdicts) {
+        return new Trial(option, verdicts).of(rules);
+    }
+
     private static void everyFieldHasAnAnswer(Knowledge knowledge, Map<String, ?> fields, Faults faults) {
         Set<String> named = knowledge.glossary().fields().keySet();
         named.stream()
