@@ -1,0 +1,16 @@
+package org.tunica.session;
+
+import java.util.Optional;
+
+/**
+ * The most of a share in one session.
+ *
+ * @param limit in the unit of the share
+ * @param id where it stands: a limit of knowledge/, or the field of the case
+ * @param line a line below it above which a person confirms
+ * @param note what must be said of it
+ */
+record SharedLimit(double limit, String id, Optional<Line> line, Optional<String> note) {
+    /** A line that warns. */
+    record Line(double at, String id) {}
+}

@@ -1,0 +1,13 @@
+/**
+ * One plan for the whole leg, or both: segments share local anaesthetic, sclerosant, foam, time, a generator and a
+ * position.
+ *
+ * <p>In go a case and its advice; out comes a {@link org.tunica.session.SessionPlan}: one technique for every segment (or
+ * why it waits), split into stages when one session cannot hold it, in an order of work with reasons, with the limit that
+ * bound and what relaxing it would allow. Entry type: {@link org.tunica.session.SessionPlanner}. The constraint solver lives
+ * here and nowhere else.
+ */
+@NullMarked
+package org.tunica.session;
+
+import org.jspecify.annotations.NullMarked;
