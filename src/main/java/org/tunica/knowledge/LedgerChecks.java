@@ -55,10 +55,12 @@ final class LedgerChecks {
         Set<String> taken = new TreeSet<>();
         conflict.steps().forEach(step -> step.at().ifPresent(taken::add));
         conflict.values()
-                .forEach(id -> known(place + ".values", id, knowledge.quantities().keySet(), "quantity"));
+                .forEach(id ->
+                        known(place + ".values", id, knowledge.quantities().keySet(), "quantity"));
         taken.stream()
                 .filter(id -> !conflict.values().contains(id))
-                .forEach(id -> faults.add(place + ".steps", id + " is none of the values" + Nearest.hint(id, conflict.values())));
+                .forEach(id -> faults.add(
+                        place + ".steps", id + " is none of the values" + Nearest.hint(id, conflict.values())));
         conflict.values().stream()
                 .filter(id -> !conflict.steps().isEmpty() && !taken.contains(id))
                 .forEach(id -> faults.add(place + ".values", id + " is passed over: no step takes it"));

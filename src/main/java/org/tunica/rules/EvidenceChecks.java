@@ -3,6 +3,7 @@ package org.tunica.rules;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.tunica.casefile.Faults;
@@ -29,7 +30,9 @@ final class EvidenceChecks {
     }
 
     void check() {
-        knowledge.evidence().forEach((id, evidence) -> evidence.rules().forEach(rule -> exists("evidence " + id, rule)));
+        knowledge
+                .evidence()
+                .forEach((id, evidence) -> evidence.rules().forEach(rule -> exists("evidence " + id, rule)));
         knowledge.conflicts().forEach((id, conflict) -> conflict.steps().forEach(step -> step(id, step)));
     }
 
@@ -50,8 +53,19 @@ final class EvidenceChecks {
                             + rule.conclusion().sentence() + "\"");
         }
         step.at()
-                .filter(limit -> !rule.limitIds().contains(limit))
+                .filter(limit -> !limitsBehind(rule).contains(limit))
                 .ifPresent(limit -> faults.add(place, rule.id() + " does not name limit " + limit));
+    }
+
+    /** The limits a rule names, itself or through a finding it asks for. */
+    private Set<String> limitsBehind(Rule rule) {
+        Set<String> limits = new TreeSet<>(rule.limitIds());
+        for (Condition.Found asked : rule.onFindings()) {
+            rules.values().stream()
+                    .filter(other -> other.conclusion().equals(new Conclusion.Find(asked.finding())))
+                    .forEach(other -> limits.addAll(other.limitIds()));
+        }
+        return limits;
     }
 
     private boolean exists(String place, String rule) {
