@@ -23,13 +23,13 @@ final class ConclusionMutants {
         if (conclusion instanceof Conclusion.Find find) {
             return List.of(new Conclusion.Find(all.anotherFinding(find.finding())));
         }
-        if (conclusion instanceof Conclusion.Prefer prefer) {
-            return weighed(prefer);
+        if (conclusion instanceof Conclusion.Weighed weighed) {
+            return weighed(weighed);
         }
         if (conclusion instanceof Conclusion.SetTo set) {
             all.another(set.value())
-                    .ifPresent(limit ->
-                            all.limits.add(new Conclusion.SetTo(set.settingId(), set.settingName(), limit)));
+                    .ifPresent(
+                            limit -> all.limits.add(new Conclusion.SetTo(set.settingId(), set.settingName(), limit)));
         }
         if (conclusion instanceof Conclusion.Keep keep) {
             all.another(keep.low())
@@ -42,17 +42,17 @@ final class ConclusionMutants {
         return all.limits;
     }
 
-    /** Every other strength, and the same strength on the other side. */
-    private static List<Conclusion> weighed(Conclusion.Prefer prefer) {
+    /** Every other strength, and for a preference the same strength on the other side. */
+    private static List<Conclusion> weighed(Conclusion.Weighed conclusion) {
         List<Conclusion> others = new ArrayList<>();
-        for (Strength strength : Strength.values()) {
-            if (strength != prefer.strength() && may(prefer.kind(), strength)) {
-                others.add(new Conclusion.Prefer(prefer.kind(), strength));
+        for (Kind kind :
+                conclusion.kind() == Kind.CAUTION ? List.of(Kind.CAUTION) : List.of(Kind.PREFER, Kind.DISFAVOUR)) {
+            for (Strength strength : Strength.values()) {
+                boolean oneWrong = kind != conclusion.kind() ^ strength != conclusion.strength();
+                if (oneWrong && may(kind, strength)) {
+                    others.add(new Conclusion.Weighed(kind, strength));
+                }
             }
-        }
-        Kind otherSide = prefer.kind() == Kind.PREFER ? Kind.DISFAVOUR : Kind.PREFER;
-        if (may(otherSide, prefer.strength())) {
-            others.add(new Conclusion.Prefer(otherSide, prefer.strength()));
         }
         return others;
     }

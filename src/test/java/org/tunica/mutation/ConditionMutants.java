@@ -29,6 +29,10 @@ final class ConditionMutants {
             all.put(new Condition.Holds(flag.field(), !flag.wanted()));
         } else if (condition instanceof Condition.Found finding) {
             all.put(new Condition.Found(finding.finding(), !finding.wanted()));
+        } else if (condition instanceof Condition.Earlier earlier) {
+            all.put(new Condition.Earlier(earlier.kind(), !earlier.wanted()));
+        } else if (condition instanceof Condition.Elsewhere elsewhere) {
+            all.elsewhere(elsewhere);
         }
         return all.mutants;
     }
@@ -51,8 +55,19 @@ final class ConditionMutants {
         put(atMostHigh);
         put(overLow, atMostHigh);
         put(atLeastLow, underHigh);
-        put(new Condition.Compared(between.field(), Comparison.LESS, between.low()));
-        put(new Condition.Compared(between.field(), Comparison.MORE, between.high()));
+        put(new Condition.Between(between.field(), !between.within(), between.low(), between.high()));
+    }
+
+    /** The other way round, this very segment, and every way to get wrong what is asked of the other one. */
+    private void elsewhere(Condition.Elsewhere elsewhere) {
+        put(new Condition.Elsewhere(!elsewhere.wanted(), elsewhere.condition()));
+        put(elsewhere.condition());
+        of(elsewhere.condition())
+                .values()
+                .forEach(instead -> put(instead.stream()
+                        .map(inner ->
+                                (Condition) new Condition.Elsewhere(elsewhere.wanted(), (Condition.OnOption) inner))
+                        .toArray(Condition[]::new)));
     }
 
     private static List<List<String>> fewer(List<String> words) {

@@ -10,8 +10,8 @@ import java.util.TreeMap;
 import org.tunica.Tunica;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
-import org.tunica.rules.Condition;
 import org.tunica.rules.Conclusion;
+import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
 
 /** Every mutant of the shipped rules and of the limits they name, one wrong thing each. */
@@ -81,17 +81,8 @@ final class Mutants {
         Quantity limit = all.quantity(id);
         Map<String, Quantity> quantities = new TreeMap<>(all.quantities());
         quantities.put(
-                id,
-                new Quantity(id, limit.says(), value, limit.low(), limit.high(), limit.unit(), limit.provenance()));
-        return new Knowledge(
-                all.sources(),
-                quantities,
-                all.techniques(),
-                all.conditions(),
-                all.allergies(),
-                all.measurements(),
-                all.changes(),
-                all.glossary());
+                id, new Quantity(id, limit.says(), value, limit.low(), limit.high(), limit.unit(), limit.provenance()));
+        return Altered.knowledge(all, quantities, all.changes());
     }
 
     private Mutant mutant(Rule rule, String what, List<Rule> instead) {
@@ -115,6 +106,7 @@ final class Mutants {
                 rule.change(),
                 rule.reviewBy(),
                 rule.ruleClass(),
+                rule.hazards(),
                 conditions,
                 conclusion,
                 rule.because(),

@@ -28,7 +28,8 @@ class MutationTest {
 
     @Test
     void rulesPrintedAndReadAgain_areTheSame() {
-        List<Rule> again = PrintedRules.book(TUNICA.rules().rules(), TUNICA.knowledge()).rules();
+        List<Rule> again =
+                PrintedRules.book(TUNICA.rules().rules(), TUNICA.knowledge()).rules();
         assertEquals(said(TUNICA.rules().rules()), said(again));
     }
 
@@ -55,10 +56,8 @@ class MutationTest {
     @Tag("deep")
     void everyMutantIsNoticed() {
         Replay replay = new Replay(Recording.of("features"), TUNICA.physics());
-        Stream<Mutant> ofRules =
-                TUNICA.rules().rules().stream().flatMap(rule -> MUTANTS.ofRule(rule).stream());
-        Stream<Mutant> ofLimits =
-                TUNICA.rules().limitsUsed().stream().flatMap(id -> MUTANTS.ofLimit(id).stream());
+        Stream<Mutant> ofRules = TUNICA.rules().rules().stream().flatMap(rule -> MUTANTS.ofRule(rule).stream());
+        Stream<Mutant> ofLimits = TUNICA.rules().limitsUsed().stream().flatMap(id -> MUTANTS.ofLimit(id).stream());
         MutationReport report = report(replay, Stream.concat(ofRules, ofLimits));
         report.write(Path.of("target/mutation.md"), withoutDemoCase());
         assertEquals(List.of(), report.unexcused(), report.summary());

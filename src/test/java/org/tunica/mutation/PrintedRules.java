@@ -39,14 +39,21 @@ final class PrintedRules {
         StringBuilder text = new StringBuilder("rule " + rule.id() + "  " + rule.title() + "\n");
         text.append("  source " + String.join(" ", rule.sources()) + ", "
                 + rule.standing().word() + "  change " + rule.change() + "  review by " + rule.reviewBy() + "  class "
-                + rule.ruleClass() + "\n");
+                + rule.ruleClass() + hazards(rule) + "\n");
         String opening = "  when ";
         for (Condition condition : rule.conditions()) {
             text.append(opening).append(condition.sentence()).append('\n');
             opening = "  and  ";
         }
         text.append("  then ").append(rule.conclusion().sentence()).append('\n');
-        return text.append("  because ").append(wrapped(rule.because())).append('\n').toString();
+        return text.append("  because ")
+                .append(wrapped(rule.because()))
+                .append('\n')
+                .toString();
+    }
+
+    private static String hazards(Rule rule) {
+        return rule.hazards().isEmpty() ? "" : "  hazard " + String.join(" ", rule.hazards());
     }
 
     private static String wrapped(String sentence) {
@@ -61,15 +68,7 @@ final class PrintedRules {
         Set<String> ids = rules.stream().map(Rule::id).collect(Collectors.toSet());
         Map<String, ChangeRecord> changes = new TreeMap<>();
         all.changes().forEach((number, change) -> changes.put(number, listing(ids, change)));
-        return new Knowledge(
-                all.sources(),
-                all.quantities(),
-                all.techniques(),
-                all.conditions(),
-                all.allergies(),
-                all.measurements(),
-                changes,
-                all.glossary());
+        return Altered.knowledge(all, all.quantities(), changes);
     }
 
     private static ChangeRecord listing(Set<String> ids, ChangeRecord change) {

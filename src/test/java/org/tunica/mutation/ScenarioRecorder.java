@@ -21,7 +21,7 @@ public final class ScenarioRecorder {
         scenario.getSourceTagNames().forEach(tag -> tags.add(tag.substring(1)));
         String place = Path.of(scenario.getUri().getPath()).getFileName() + ":" + scenario.getLine();
         clinic.claims()
-                .forEach(claimed -> Recording.take(
-                        new Recording.Expectation(tags, place + " " + scenario.getName(), claimed)));
+                .forEach(claimed ->
+                        Recording.take(new Recording.Expectation(tags, place + " " + scenario.getName(), claimed)));
     }
 }
