@@ -41,6 +41,7 @@ final class JsonSchemas {
     /** Where the numbers of a record stand in a case, for their plausible range. */
     private static final Map<Class<?>, String> PLACES = Map.of(
             Patient.class, "patient.",
+            Room.class, "room.",
             Room.Sclerosant.class, "room.sclerosants.",
             Room.Tumescent.class, "room.tumescent.",
             Limb.class, "limbs.",

@@ -30,6 +30,8 @@ import org.tunica.plan.ScoreWeights;
 import org.tunica.plan.SegmentAdvice;
 import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
+import org.tunica.session.SessionPlan;
+import org.tunica.session.SessionPlanner;
 import org.tunica.treatment.FollowUpLimits;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
@@ -42,6 +44,7 @@ public final class Tunica {
     private final Physics physics;
     private final RuleBook rules;
     private final Planner planner;
+    private final SessionPlanner sessions;
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
@@ -50,6 +53,7 @@ public final class Tunica {
         this.rules = RuleBook.of(bundle, knowledge);
         everyNumberIsUsed();
         this.planner = new Planner(knowledge, physics, rules);
+        this.sessions = new SessionPlanner(knowledge, physics);
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -87,6 +91,16 @@ public final class Tunica {
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
         return planner.advise(caseFile, release);
+    }
+
+    /** One plan for every segment of a case under what its sessions share. */
+    public SessionPlan plan(CaseFile caseFile) {
+        return sessions.plan(caseFile, advise(caseFile));
+    }
+
+    /** A plan as JSON, {@code tunica-plan/1}; the same plan gives the same bytes. */
+    public String toJson(SessionPlan plan) {
+        return JsonOutput.of(plan);
     }
 
     /**
@@ -221,6 +235,7 @@ public final class Tunica {
         Set<String> used = new HashSet<>(rules.limitsUsed());
         used.addAll(physics.quantitiesUsed());
         used.addAll(ScoreWeights.IDS);
+        used.addAll(SessionPlanner.IDS);
         used.addAll(FollowUpLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()

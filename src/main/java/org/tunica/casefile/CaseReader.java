@@ -77,7 +77,8 @@ final class CaseReader {
                 room.objects("sclerosants").map(this::sclerosants),
                 room.words("foamGas", Room.FoamGas.class),
                 room.object("tumescent").map(this::tumescent),
-                room.flag("tiltTable"));
+                room.flag("tiltTable"),
+                number(room, "minutes", "room.minutes"));
         room.done();
         return read;
     }

@@ -10,13 +10,15 @@ import java.util.Set;
  *
  * @param devices ids of techniques whose device is there
  * @param sclerosants drugs in stock by strength
+ * @param minutes how long the room is free for one session; absent when nothing presses
  */
 public record Room(
         Optional<Set<String>> devices,
         Optional<List<Sclerosant>> sclerosants,
         Optional<Set<FoamGas>> foamGas,
         Optional<Tumescent> tumescent,
-        Optional<Boolean> tiltTable) {
+        Optional<Boolean> tiltTable,
+        OptionalDouble minutes) {
 
     /** Gas that makes foam. */
     public enum FoamGas implements Word {

@@ -19,6 +19,7 @@ import picocli.CommandLine.ExitCode;
             AdviseCommand.class,
             WindowCommand.class,
             CalibrateCommand.class,
+            PlanCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
             CommandLine.HelpCommand.class

@@ -19,6 +19,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param evidence what became of each row of the evidence, by id
  * @param conflicts where sources disagree and what the rules make of it, by id
  * @param hazards what could go wrong, by id
+ * @param principles why the segments of a session are worked on in their order, by id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -32,6 +33,7 @@ public record Knowledge(
         Map<String, Conflict> conflicts,
         Map<String, Hazard> hazards,
         IntendedUse intendedUse,
+        Map<String, WorkPrinciple> principles,
         Glossary glossary)
         implements KnownWords {
 

@@ -21,6 +21,7 @@ final class KnowledgeReader {
 
     /** Files of quantities next to the folder of limits. */
     private static final List<String> QUANTITY_PREFIXES = List.of(
+            "knowledge/session",
             "knowledge/limits/",
             "knowledge/doses",
             "knowledge/weights",
@@ -57,6 +58,7 @@ final class KnowledgeReader {
                 entries("knowledge/conflicts", LedgerReader::conflict),
                 entries("knowledge/hazards", SafetyReader::hazard),
                 SafetyReader.intendedUse(file("knowledge/intended-use.yaml")),
+                entries("knowledge/work-order", KnowledgeReader::principle),
                 glossary);
         noStrangers();
         if (readable) {
@@ -120,6 +122,17 @@ final class KnowledgeReader {
         return source;
     }
 
+    private static WorkPrinciple principle(String id, FieldReader reader) {
+        WorkPrinciple principle = new WorkPrinciple(
+                id,
+                reader.requiredText("says"),
+                reader.requiredText("source"),
+                reader.requiredWord("status", Standing.class),
+                reader.requiredText("change"));
+        reader.done();
+        return principle;
+    }
+
     private static OptionalInt year(FieldReader reader) {
         OptionalDouble year = reader.number("year");
         if (year.isEmpty()) {
@@ -171,6 +184,7 @@ final class KnowledgeReader {
                 reader.requiredWord("family", Family.class),
                 reader.texts("needs"),
                 reader.texts("drugs"),
+                reader.text("generator"),
                 parts(reader, "quantities", (key, part) -> ProvenanceReader.quantity(id + "." + key, part)),
                 parts(reader, "settings", ProvenanceReader::setting),
                 reader.text("note"));
@@ -230,6 +244,7 @@ final class KnowledgeReader {
                 "knowledge/hazards",
                 "knowledge/intended-use.yaml",
                 "knowledge/measurements",
+                "knowledge/work-order",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");

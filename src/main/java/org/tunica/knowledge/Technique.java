@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param says in words for people
  * @param needs ids of fields without which the technique is not ranked
  * @param drugs sclerosant drugs of which one must be stocked; empty when none is used
+ * @param generator the heat generator it runs on, in general words; techniques may share one
  * @param quantities numbers of the computed models, by their key in the file
  * @param settings ranges of settings, by setting id, in file order
  */
@@ -20,6 +21,7 @@ public record Technique(
         Family family,
         List<String> needs,
         List<String> drugs,
+        Optional<String> generator,
         Map<String, Quantity> quantities,
         Map<String, SettingRange> settings,
         Optional<String> note) {

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param worth points it brings; higher is better
  * @param takes amounts of what is shared, in whole steps, rounded up
- * @param generator index of the heat generator
+ * @param generator the heat generator it needs
  * @param prone whether the patient must lie prone
  */
 record Choice(String technique, int worth, Map<Shared, Integer> takes, Optional<String> generator, boolean prone) {

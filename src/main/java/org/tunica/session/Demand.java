@@ -34,7 +34,8 @@ record Demand(
     /** The sum of some demands, by share. */
     static Map<Shared, Double> sum(List<Demand> demands) {
         Map<Shared, Double> sums = new EnumMap<>(Shared.class);
-        demands.forEach(demand -> demand.amounts().forEach((shared, amount) -> sums.merge(shared, amount, Double::sum)));
+        demands.forEach(
+                demand -> demand.amounts().forEach((shared, amount) -> sums.merge(shared, amount, Double::sum)));
         return sums;
     }
 }

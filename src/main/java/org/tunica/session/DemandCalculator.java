@@ -16,7 +16,7 @@ import org.tunica.physics.OptionNumbers;
 
 /** What treating a segment with a technique takes of what a session shares. */
 final class DemandCalculator {
-    private static final String POLIDOCANOL = Room.Sclerosant.Drug.POLIDOCANOL.word();
+    private static final String POLIDOCANOL = Room.SclerosantDrug.POLIDOCANOL.word();
 
     /** Liquid of at most this strength has the wider ceiling of volume, by the same label as that ceiling. */
     private static final double WEAK_PERCENT = 1;
@@ -66,7 +66,7 @@ final class DemandCalculator {
     /** Volume as a share of the ceiling for its form and strength, so that foam and liquids add up. */
     private OptionalDouble tetradecylShare(Technique technique, OptionNumbers numbers) {
         if (technique.family() == Family.FOAM) {
-            return over(numbers.foamMl(), constants.of("dose.foam.sts-session"));
+            return over(numbers.foamMl(), knowledge.value("foam.sts.label.max"));
         }
         double percent = numbers.drug().map(OptionNumbers.Stock::percent).orElse(Double.MAX_VALUE);
         return over(
@@ -82,8 +82,7 @@ final class DemandCalculator {
 
     /** The small saphenous vein and what lies behind the knee are reached from behind. */
     private static Position position(CaseFile caseFile, Segment segment, Technique technique) {
-        boolean behind =
-                segment.vein() == Segment.Vein.SMALL_SAPHENOUS || segment.level() == Segment.Level.POPLITEAL;
+        boolean behind = segment.vein() == Segment.Vein.SMALL_SAPHENOUS || segment.level() == Segment.Level.POPLITEAL;
         if (behind) {
             return Position.PRONE;
         }

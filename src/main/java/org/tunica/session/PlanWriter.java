@@ -2,13 +2,11 @@ package org.tunica.session;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.Advice;
 import org.tunica.plan.OptionAdvice;
-import org.tunica.plan.OptionStanding;
 
 /** Writes what was found out about a case as a plan for people. */
 final class PlanWriter {
@@ -85,7 +83,7 @@ final class PlanWriter {
         return found.asked().stream()
                 .filter(asked -> asked.segment() == one.segment())
                 .flatMap(asked -> asked.advice().options().stream())
-                .filter(option -> option.rank().equals(java.util.OptionalInt.of(1)))
+                .filter(option -> option.rank().equals(OptionalInt.of(1)))
                 .filter(option -> !option.technique().equals(one.option().technique()))
                 .map(OptionAdvice::says)
                 .findFirst();
@@ -114,14 +112,16 @@ final class PlanWriter {
     /** Each limit is lifted from one session, for that is where it binds. */
     private static List<SessionPlan.Bound> bound(SessionPlanner.Found found) {
         List<SessionPlan.Bound> bound = new ArrayList<>();
-        SessionSolver.Solved inOne = found.fewer().isEmpty() ? found.solved() : found.fewer().get(0);
-        found.relaxed().forEach((shared, without) -> bound.add(new SessionPlan.Bound(
-                shared,
-                shared.says(),
-                found.limits().get(shared).limit(),
-                SessionWriter.rounded(taken(found, without, shared)),
-                shared.unit(),
-                changes(found, inOne, without))));
+        SessionSolver.Solved inOne =
+                found.fewer().isEmpty() ? found.solved() : found.fewer().get(0);
+        found.relaxed()
+                .forEach((shared, without) -> bound.add(new SessionPlan.Bound(
+                        shared,
+                        shared.says(),
+                        found.limits().get(shared).limit(),
+                        SessionWriter.rounded(taken(found, without, shared)),
+                        shared.unit(),
+                        changes(found, inOne, without))));
         return bound;
     }
 

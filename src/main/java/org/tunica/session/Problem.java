@@ -44,7 +44,8 @@ record Problem(
     /** The most that could be had if nothing were shared. */
     int bound() {
         return segments.stream()
-                .mapToInt(choices -> choices.stream().mapToInt(Choice::worth).max().orElse(0))
+                .mapToInt(choices ->
+                        choices.stream().mapToInt(Choice::worth).max().orElse(0))
                 .sum();
     }
 }

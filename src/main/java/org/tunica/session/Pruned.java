@@ -9,10 +9,10 @@ import java.util.Map;
 final class Pruned {
     private Pruned() {}
 
-    static List<Choice> of(List<Candidate> candidates) {
+    static List<Choice> of(List<Candidate> candidates, Map<Shared, SharedLimit> limits) {
         List<Choice> kept = new ArrayList<>();
         for (Candidate candidate : candidates) {
-            Choice choice = choice(candidate);
+            Choice choice = choice(candidate, limits);
             if (kept.stream().noneMatch(better -> better.atLeastAsGoodAs(choice))) {
                 kept.add(choice);
             }
@@ -20,9 +20,13 @@ final class Pruned {
         return kept;
     }
 
-    private static Choice choice(Candidate candidate) {
+    private static Choice choice(Candidate candidate, Map<Shared, SharedLimit> limits) {
         Map<Shared, Integer> takes = new EnumMap<>(Shared.class);
-        candidate.demand().amounts().forEach((shared, amount) -> takes.put(shared, Steps.up(amount)));
+        candidate.demand().amounts().forEach((shared, amount) -> {
+            SharedLimit limit = limits.get(shared);
+            boolean alone = limit != null && limit.aSegmentAloneMayPass() && amount > limit.limit();
+            takes.put(shared, alone ? Steps.down(limit.limit()) : Steps.up(amount));
+        });
         return new Choice(
                 candidate.option().technique(),
                 candidate.worth(),

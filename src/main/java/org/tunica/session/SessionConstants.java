@@ -1,6 +1,5 @@
 package org.tunica.session;
 
-import java.util.HashSet;
 import java.util.Set;
 import org.tunica.knowledge.Knowledge;
 
@@ -21,7 +20,7 @@ final class SessionConstants {
     }
 
     /** The ids of knowledge/ that session planning reads. */
-    static final Set<String> IDS = new HashSet<>(Set.of(
+    static final Set<String> IDS = Set.of(
             "session.generators.most",
             "session.stages.most",
             "session.stage.points",
@@ -39,6 +38,5 @@ final class SessionConstants {
             "session.time.adhesive.next",
             "session.time.cooling",
             "session.time.heat",
-            "dose.foam.sts-session",
-            "dose.sts.liquid-session"));
+            "dose.sts.liquid-session");
 }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
@@ -15,6 +16,9 @@ import org.tunica.plan.SegmentAdvice;
 
 /** From the advice for each segment to one plan for all of them. */
 public final class SessionPlanner {
+    /** Ids of the numbers of knowledge/ that session planning reads. */
+    public static final Set<String> IDS = SessionConstants.IDS;
+
     private final SessionConstants constants;
     private final SharedLimits limits;
     private final Worth worth;
@@ -60,7 +64,7 @@ public final class SessionPlanner {
                 .filter(most::containsKey)
                 .forEach(shared -> steps.put(shared, Steps.down(most.get(shared).limit())));
         return new Problem(
-                asked.stream().map(one -> Pruned.of(one.candidates())).toList(),
+                asked.stream().map(one -> Pruned.of(one.candidates(), most)).toList(),
                 steps,
                 Steps.up(constants.of("session.time.start") + constants.of("session.time.close")),
                 Steps.up(constants.of("session.time.generator")),

@@ -72,7 +72,10 @@ final class SessionSolver {
 
     /** The value with the most points; of equals the earlier session and the earlier choice. */
     private int mostPoints(IntVar chosen) {
-        Values of = values.stream().filter(one -> one.chosen() == chosen).findFirst().orElseThrow();
+        Values of = values.stream()
+                .filter(one -> one.chosen() == chosen)
+                .findFirst()
+                .orElseThrow();
         int best = chosen.getLB();
         for (int value = chosen.getLB(); value <= chosen.getUB(); value = chosen.nextValue(value)) {
             if (of.worthOf(value) > of.worthOf(best)) {
@@ -112,8 +115,8 @@ final class SessionSolver {
 
     private List<BoolVar> generators(int session) {
         Set<String> names = new TreeSet<>();
-        problem.segments().forEach(choices ->
-                choices.forEach(choice -> choice.generator().ifPresent(names::add)));
+        problem.segments()
+                .forEach(choices -> choices.forEach(choice -> choice.generator().ifPresent(names::add)));
         return names.stream()
                 .map(name -> some(session, choice -> choice.generator().equals(Optional.of(name))))
                 .toList();

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
 
 /** Writes one session: its totals against the limits, what must be ready, and its time. */
@@ -37,7 +36,7 @@ final class SessionWriter {
                 totals(chosen, minutes, limits),
                 new Preparation(knowledge).of(chosen),
                 overhead,
-                rounded(minutes));
+                OptionalDouble.of(rounded(minutes)));
     }
 
     private List<TimePart> overhead(List<Candidate> chosen) {
@@ -61,7 +60,8 @@ final class SessionWriter {
     private static List<SessionPlan.Total> totals(
             List<Candidate> chosen, double minutes, Map<Shared, SharedLimit> limits) {
         List<SessionPlan.Total> totals = new ArrayList<>();
-        Map<Shared, Double> sums = Demand.sum(chosen.stream().map(Candidate::demand).toList());
+        Map<Shared, Double> sums =
+                Demand.sum(chosen.stream().map(Candidate::demand).toList());
         for (Shared shared : Shared.AMOUNTS) {
             double amount = shared == Shared.TIME ? minutes : sums.getOrDefault(shared, 0.0);
             if (amount > 0) {
@@ -85,8 +85,8 @@ final class SessionWriter {
     private static Optional<String> warning(double amount, SharedLimit limit) {
         return limit.line()
                 .filter(line -> amount > line.at())
-                .map(line -> "above " + rounded(line.at()) + ", the line at which a person confirms the dose (" + line.id()
-                        + ")")
+                .map(line -> "above " + rounded(line.at()) + ", the line at which a person confirms the dose ("
+                        + line.id() + ")")
                 .or(limit::note);
     }
 

@@ -12,6 +12,7 @@ import org.tunica.knowledge.Knowledge;
 final class SharedLimits {
     private static final String STOP = "dose.tumescent.stop";
     private static final String CONFIRM = "dose.tumescent.confirm";
+    private static final String FOAM = "dose.foam.session";
     private static final String PLAIN_BY_WEIGHT = "dose.lidocaine.plain-by-weight";
     private static final String PLAIN = "dose.lidocaine.plain";
 
@@ -25,21 +26,23 @@ final class SharedLimits {
         Map<Shared, SharedLimit> limits = new EnumMap<>(Shared.class);
         limits.put(Shared.LIDOCAINE, lidocaine(caseFile));
         limits.put(Shared.POLIDOCANOL, named("dose.polidocanol.day"));
-        limits.put(
-                Shared.TETRADECYL,
-                new SharedLimit(1, "dose.sts.strong-liquid-session", Optional.empty(), Optional.empty()));
-        limits.put(Shared.FOAM, named("dose.foam.session"));
+        limits.put(Shared.TETRADECYL, SharedLimit.of(1, "dose.sts.strong-liquid-session"));
+        limits.put(Shared.FOAM, foam());
         caseFile.room()
                 .minutes()
-                .ifPresent(minutes -> limits.put(
-                        Shared.TIME,
-                        new SharedLimit(minutes, "room.minutes", Optional.empty(), Optional.empty())));
+                .ifPresent(minutes -> limits.put(Shared.TIME, SharedLimit.of(minutes, "room.minutes")));
         limits.put(Shared.GENERATOR, named("session.generators.most"));
         return limits;
     }
 
     private SharedLimit named(String id) {
-        return new SharedLimit(knowledge.value(id), id, Optional.empty(), Optional.empty());
+        return SharedLimit.of(knowledge.value(id), id);
+    }
+
+    /** The routine ceiling: several segments keep it together; what one wide vein takes alone is judged by the rules. */
+    private SharedLimit foam() {
+        double ceiling = knowledge.value(FOAM);
+        return new SharedLimit(ceiling, FOAM, true, Optional.of(new SharedLimit.Line(ceiling, FOAM)), Optional.empty());
     }
 
     /** Without adrenaline, or where that is not recorded, no source allows a tumescent dose: the plain label is kept. */
@@ -48,14 +51,14 @@ final class SharedLimits {
                 caseFile.room().tumescent().flatMap(Room.Tumescent::adrenaline).orElse(false);
         if (adrenaline) {
             SharedLimit.Line confirm = new SharedLimit.Line(knowledge.value(CONFIRM), CONFIRM);
-            return new SharedLimit(knowledge.value(STOP), STOP, Optional.of(confirm), Optional.empty());
+            return new SharedLimit(knowledge.value(STOP), STOP, false, Optional.of(confirm), Optional.empty());
         }
         Optional<String> note = Optional.of("no source allows more without adrenaline; the plain label is kept");
         OptionalDouble weightKg = caseFile.patient().weightKg();
         double byWeight = knowledge.value(PLAIN_BY_WEIGHT);
         double flat = weightKg.isPresent() ? knowledge.value(PLAIN) / weightKg.getAsDouble() : byWeight;
         return flat < byWeight
-                ? new SharedLimit(flat, PLAIN, Optional.empty(), note)
-                : new SharedLimit(byWeight, PLAIN_BY_WEIGHT, Optional.empty(), note);
+                ? new SharedLimit(flat, PLAIN, false, Optional.empty(), note)
+                : new SharedLimit(byWeight, PLAIN_BY_WEIGHT, false, Optional.empty(), note);
     }
 }

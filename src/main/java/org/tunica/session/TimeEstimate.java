@@ -64,9 +64,9 @@ final class TimeEstimate {
         return new TimePart(
                 "heating",
                 numbers.heat()
-                        .flatMap(HeatOutlook::proposed)
-                        .map(proposed -> seconds(proposed.setting(), technique, lengthCm))
-                        .orElseGet(() -> lengthCm * constants.of("session.time.heat"))
+                                .flatMap(HeatOutlook::proposed)
+                                .map(proposed -> seconds(proposed.setting(), technique, lengthCm))
+                                .orElseGet(() -> lengthCm * constants.of("session.time.heat"))
                         / SECONDS_PER_MINUTE);
     }
 

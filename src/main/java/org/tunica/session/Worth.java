@@ -27,7 +27,8 @@ final class Worth {
     }
 
     private int steps(OptionAdvice option) {
-        return (int) Math.round(STEPS_PER_POINT * (ofStanding(option.standing()) + option.score().orElse(0)));
+        return (int) Math.round(STEPS_PER_POINT
+                * (ofStanding(option.standing()) + option.score().orElse(0)));
     }
 
     static double points(int worth) {

@@ -20,6 +20,9 @@ final class Altered {
                 changes,
                 Map.of(),
                 Map.of(),
+                all.hazards(),
+                all.intendedUse(),
+                all.principles(),
                 all.glossary());
     }
 }

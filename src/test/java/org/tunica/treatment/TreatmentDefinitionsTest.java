@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.physics.AdhesiveAliquots;
+import org.tunica.physics.SegmentalCycles;
 
 /**
  * Worked rows of the evidence, by calculator; rows 1 to 16 stand in {@code DosesTest}, 31 to 33 in {@code

@@ -1,4 +1,4 @@
-package org.tunica.treatment;
+package org.tunica.physics;
 
 /**
  * Cycles of a heating element that is moved stretch by stretch; the last stretch overlaps where it does not fit.
@@ -9,14 +9,14 @@ package org.tunica.treatment;
  */
 public record SegmentalCycles(double elementCm, int firstStretch, int perStretch) {
     public SegmentalCycles {
-        Checked.positive("elementCm", elementCm);
-        Checked.positive("firstStretch", firstStretch);
-        Checked.positive("perStretch", perStretch);
+        WallGeometry.positive("elementCm", elementCm);
+        WallGeometry.positive("firstStretch", firstStretch);
+        WallGeometry.positive("perStretch", perStretch);
     }
 
     /** Stretches needed for a length. */
     public int stretches(double lengthCm) {
-        Checked.positive("lengthCm", lengthCm);
+        WallGeometry.positive("lengthCm", lengthCm);
         return (int) Math.ceil(lengthCm / elementCm);
     }
 
@@ -27,7 +27,7 @@ public record SegmentalCycles(double elementCm, int firstStretch, int perStretch
 
     /** Heating time for a length, s. */
     public double seconds(double lengthCm, double cycleS) {
-        Checked.positive("cycleS", cycleS);
+        WallGeometry.positive("cycleS", cycleS);
         return cycles(lengthCm) * cycleS;
     }
 }

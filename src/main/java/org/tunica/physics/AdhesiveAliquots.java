@@ -1,4 +1,4 @@
-package org.tunica.treatment;
+package org.tunica.physics;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,14 +13,16 @@ import java.util.List;
  */
 public record AdhesiveAliquots(double startCm, double secondCm, double spacingCm) {
     public AdhesiveAliquots {
-        Checked.within("startCm", startCm, 0, Double.MAX_VALUE);
-        Checked.positive("secondCm", secondCm);
-        Checked.positive("spacingCm", spacingCm);
+        if (!(startCm >= 0) || !Double.isFinite(startCm)) {
+            throw new IllegalArgumentException("startCm must be a finite number from 0, got " + startCm);
+        }
+        WallGeometry.positive("secondCm", secondCm);
+        WallGeometry.positive("spacingCm", spacingCm);
     }
 
     /** Distances from the deep junction in cm, nearest first, none beyond the access. */
     public List<Double> atCm(double accessCm) {
-        Checked.positive("accessCm", accessCm);
+        WallGeometry.positive("accessCm", accessCm);
         List<Double> places = new ArrayList<>();
         if (startCm <= accessCm) {
             places.add(startCm);
@@ -33,7 +35,7 @@ public record AdhesiveAliquots(double startCm, double secondCm, double spacingCm
 
     /** Adhesive in mL for an access that far from the deep junction. */
     public double volumeMl(double accessCm, double mlPerAliquot) {
-        Checked.positive("mlPerAliquot", mlPerAliquot);
+        WallGeometry.positive("mlPerAliquot", mlPerAliquot);
         return atCm(accessCm).size() * mlPerAliquot;
     }
 

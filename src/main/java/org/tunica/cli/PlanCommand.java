@@ -1,0 +1,54 @@
+package org.tunica.cli;
+
+import java.util.concurrent.Callable;
+import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
+import org.tunica.plan.Advice;
+import org.tunica.session.SessionPlan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans the sessions of a case. */
+@Command(
+        name = "plan",
+        description =
+                "Choose one technique for every segment of a case, so that drugs, foam, time, generator and position"
+                        + " are shared within their limits; split into sessions when one cannot hold it.",
+        footer = {"", Advice.CAUTION},
+        mixinStandardHelpOptions = true)
+final class PlanCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "CASE.json", description = "The case; - reads standard input.")
+    private String file = "";
+
+    @Option(names = "--json", description = "Print the plan as JSON (tunica-plan/1).")
+    private boolean json;
+
+    @Option(
+            names = "--width",
+            paramLabel = "COLUMNS",
+            description = "Width of the text, 60 to 160 (default: that of the terminal).")
+    private int width = TextWidth.ofTerminal();
+
+    @Spec
+    private CommandSpec spec;
+
+    PlanCommand() {
+        this.spec = CommandSpec.create();
+    }
+
+    @Override
+    public Integer call() {
+        TextWidth.check(width, spec);
+        byte[] bytes = InputFile.read(file);
+        Tunica tunica = Tunica.shipped();
+        CaseFile caseFile = tunica.readCase(file, bytes);
+        SessionPlan plan = tunica.plan(caseFile);
+        spec.commandLine()
+                .getOut()
+                .print(json ? tunica.toJson(plan) : new PlanText(tunica.knowledge(), width).of(plan));
+        return 0;
+    }
+}
