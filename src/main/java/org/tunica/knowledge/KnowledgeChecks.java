@@ -1,7 +1,7 @@
 package org.tunica.knowledge;
 
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -158,24 +158,23 @@ final class KnowledgeChecks {
 
     /** Two fields with the same sentence would make a rule mean either. */
     private void oneMeaningPerSentence() {
-        List<String> seen = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
         for (GlossaryField field : knowledge.glossary().fields().values()) {
             List<String> sentences = field.kind() == GlossaryField.Kind.FLAG
                     ? List.of(field.yes(), field.no())
                     : List.of(field.name() + " " + field.verb());
             for (String sentence : sentences) {
-                if (seen.contains(sentence)) {
+                if (!seen.add(sentence)) {
                     faults.add(
                             "knowledge/glossary.yaml: fields." + field.id(),
                             "\"" + sentence + "\" already means another field");
                 }
-                seen.add(sentence);
             }
         }
     }
 
     private void known(String place, String id, Collection<String> ids, String what) {
-        if (!id.isEmpty() && !Set.copyOf(ids).contains(id)) {
+        if (!id.isEmpty() && !ids.contains(id)) {
             faults.add(place, "there is no " + what + " \"" + id + "\"" + Nearest.hint(id, ids));
         }
     }

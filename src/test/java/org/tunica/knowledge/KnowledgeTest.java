@@ -223,7 +223,9 @@ class KnowledgeTest {
         List<String> faults = new Planted()
                 .change(WALL, "value: 0.9", "value: !!java.util.Date 0.9")
                 .faults();
-        assertEquals(List.of(WALL + ": wall.share.whole.value: must be a number, is \"0.9\""), faults);
+        assertEquals(
+                List.of(WALL + ":4: the tag \"tag:yaml.org,2002:java.util.Date\" is not read; write the plain value"),
+                faults);
     }
 
     @Test
