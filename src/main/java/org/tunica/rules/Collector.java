@@ -14,18 +14,18 @@ public final class Collector {
     private final List<Verdict> verdicts = new ArrayList<>();
     private final Set<Spoken> spoken = new HashSet<>();
 
-    /** Why a finding is in doubt: nouns of what is not recorded. */
-    private final Map<FindingFact, Set<String>> doubts = new HashMap<>();
+    /** Why a verdict is in doubt: nouns of what is not recorded. */
+    private final Map<EarlierVerdict, Set<String>> doubts = new HashMap<>();
 
     Collector() {}
 
     /**
-     * Takes what a rule says about an option and gives the finding to insert, if it is one.
+     * Takes what a rule says about an option and gives it as a fact for later stages.
      *
      * <p>The twin of a rule that has spoken stays silent.
      */
     @Nullable
-    FindingFact take(Rule rule, OptionFacts facts, boolean certain) {
+    EarlierVerdict take(Rule rule, OptionFacts facts, boolean certain) {
         Spoken now = new Spoken(rule.id(), facts.key());
         if (!spoken.add(now)) {
             return null;
@@ -35,10 +35,7 @@ public final class Collector {
             throw new IllegalStateException(rule.id() + " is in doubt about " + facts.key() + " without a cause");
         }
         verdicts.add(new Verdict(rule, facts.key(), List.copyOf(new TreeSet<>(doubt))));
-        if (!(rule.conclusion() instanceof Conclusion.Find find)) {
-            return null;
-        }
-        FindingFact fact = new FindingFact(facts.key(), find.finding(), certain);
+        EarlierVerdict fact = EarlierVerdict.of(rule, facts.key(), certain);
         doubts.computeIfAbsent(fact, key -> new TreeSet<>()).addAll(doubt);
         return fact;
     }
@@ -51,9 +48,9 @@ public final class Collector {
         Set<String> nouns = new TreeSet<>();
         rule.onOption().stream()
                 .filter(condition -> condition.truth(facts) == Truth.UNKNOWN)
-                .forEach(condition -> nouns.add(condition.field().noun()));
-        for (Condition.Found condition : rule.onFindings()) {
-            FindingFact doubtful = new FindingFact(facts.key(), condition.finding(), false);
+                .forEach(condition -> nouns.add(condition.noun()));
+        for (Condition.OnVerdicts condition : rule.onVerdicts()) {
+            EarlierVerdict doubtful = new EarlierVerdict(facts.key(), condition.fact(), false);
             nouns.addAll(doubts.getOrDefault(doubtful, Set.of()));
         }
         return nouns;

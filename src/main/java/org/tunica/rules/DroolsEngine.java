@@ -10,6 +10,8 @@ import static org.drools.model.PatternDSL.pattern;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.drools.model.DSL;
 import org.drools.model.Global;
 import org.drools.model.Index;
@@ -25,8 +27,8 @@ import org.kie.api.runtime.KieSession;
  * Runs the rule tree in Drools through its canonical model, stage by stage.
  *
  * <p>Each rule becomes two engine rules: one that fires when every condition holds, and a twin that fires after it, in
- * the same stage, when none fails but some cannot be told. Only the findings of stage 1 are inserted as facts; the other
- * verdicts go to a collector, because nothing later asks for them.
+ * the same stage, when none fails but some cannot be told. Only what a later rule asks for is inserted as a fact; every
+ * verdict goes to a collector.
  */
 final class DroolsEngine {
     private static final String PACKAGE = "org.tunica.rules";
@@ -37,11 +39,19 @@ final class DroolsEngine {
 
     private final KieBase kieBase;
     private final int rulesCount;
+
+    /** What some rule asks of earlier stages. */
+    private final Set<String> asked;
+
     private final Global<Collector> collector = globalOf(Collector.class, PACKAGE, "collector");
 
     DroolsEngine(List<Rule> rules) {
         ModelImpl model = new ModelImpl();
         model.addGlobal(collector);
+        this.asked = rules.stream()
+                .flatMap(rule -> rule.onVerdicts().stream())
+                .map(Condition.OnVerdicts::fact)
+                .collect(Collectors.toSet());
         for (Rule rule : rules) {
             model.addRule(engineRule(rule, true));
             model.addRule(engineRule(rule, false));
@@ -70,11 +80,11 @@ final class DroolsEngine {
         Variable<OptionFacts> option = DSL.declarationOf(OptionFacts.class, "option");
         List<RuleItemBuilder<?>> items = new ArrayList<>();
         items.add(optionPattern(rule, certain, option));
-        rule.onFindings().forEach(condition -> items.add(findingItem(condition, certain, option)));
+        rule.onVerdicts().forEach(condition -> items.add(earlierItem(condition, certain, option)));
         items.add(on(option, collector).execute((drools, facts, into) -> {
-            FindingFact finding = into.take(rule, facts, certain);
-            if (finding != null) {
-                drools.insert(finding);
+            EarlierVerdict verdict = into.take(rule, facts, certain);
+            if (verdict != null && asked.contains(verdict.fact())) {
+                drools.insert(verdict);
             }
         }));
         return PatternDSL.rule(PACKAGE, rule.id() + (certain ? "" : " in doubt"))
@@ -101,26 +111,30 @@ final class DroolsEngine {
     }
 
     /**
-     * A wanted finding must be there (certain, or for the twin at all); an unwanted one must not be there (at all, or for
+     * What is wanted must be there (certain, or for the twin at all); an unwanted one must not be there (at all, or for
      * the twin not for certain).
      */
-    private static RuleItemBuilder<?> findingItem(
-            Condition.Found condition, boolean certain, Variable<OptionFacts> option) {
-        Variable<FindingFact> found = DSL.declarationOf(FindingFact.class);
-        PatternDSL.PatternDef<FindingFact> pattern = pattern(found)
+    private static RuleItemBuilder<?> earlierItem(
+            Condition.OnVerdicts condition, boolean certain, Variable<OptionFacts> option) {
+        Variable<EarlierVerdict> earlier = DSL.declarationOf(EarlierVerdict.class);
+        PatternDSL.PatternDef<EarlierVerdict> pattern = pattern(earlier)
                 .expr(
-                        "finding " + condition.finding(),
-                        fact -> fact.finding().equals(condition.finding()),
+                        "says " + condition.fact(),
+                        verdict -> verdict.fact().equals(condition.fact()),
                         alphaIndexedBy(
-                                String.class, Index.ConstraintType.EQUAL, 0, FindingFact::finding, condition.finding()))
+                                String.class, Index.ConstraintType.EQUAL, 0, EarlierVerdict::fact, condition.fact()))
                 .expr(
                         "same option",
                         option,
-                        (fact, facts) -> fact.option().equals(facts.key()),
+                        (verdict, facts) -> verdict.option().equals(facts.key()),
                         betaIndexedBy(
-                                OptionKey.class, Index.ConstraintType.EQUAL, 1, FindingFact::option, OptionFacts::key));
+                                OptionKey.class,
+                                Index.ConstraintType.EQUAL,
+                                1,
+                                EarlierVerdict::option,
+                                OptionFacts::key));
         if (certain == condition.wanted()) {
-            pattern = pattern.expr("for certain", FindingFact::certain);
+            pattern = pattern.expr("for certain", EarlierVerdict::certain);
         }
         return condition.wanted() ? DSL.exists(pattern) : not(pattern);
     }

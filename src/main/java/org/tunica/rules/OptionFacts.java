@@ -1,16 +1,19 @@
 package org.tunica.rules;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /** An option with the answers of all fields: the fact that rules are matched against. Immutable. */
-public final class OptionFacts {
+public final class OptionFacts implements AnswerBook {
     private final OptionKey key;
     private final Map<String, Answer> answers;
+    private final List<OtherSegment> elsewhere;
 
-    OptionFacts(OptionKey key, Map<String, Answer> answers) {
+    OptionFacts(OptionKey key, Map<String, Answer> answers, List<OtherSegment> elsewhere) {
         this.key = key;
         this.answers = Map.copyOf(answers);
+        this.elsewhere = List.copyOf(elsewhere);
     }
 
     /** The option's name. */
@@ -27,14 +30,15 @@ public final class OptionFacts {
         answer(fieldId);
         Map<String, Answer> changed = new HashMap<>(answers);
         changed.put(fieldId, answer);
-        return new OptionFacts(key, changed);
+        return new OptionFacts(key, changed, elsewhere);
     }
 
-    /**
-     * What a field says about this option.
-     *
-     * @throws IllegalArgumentException when there is no such field
-     */
+    @Override
+    public List<OtherSegment> elsewhere() {
+        return elsewhere;
+    }
+
+    @Override
     public Answer answer(String fieldId) {
         Answer answer = answers.get(fieldId);
         if (answer == null) {
