@@ -68,18 +68,22 @@ final class RuleParser {
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i];
             String place = file + ":" + (i + 1);
-            if (!readable(line, place) || line.isBlank() || line.startsWith("#")) {
-                continue;
-            }
+            boolean readable = readable(line, place);
             if (line.startsWith("rule ")) {
                 blocks.add(new RuleBlock(place, line));
-            } else if (blocks.isEmpty()) {
-                faults.add(place, "expected \"rule <ID>  <sentence>\" before anything else");
-            } else {
-                blocks.get(blocks.size() - 1).add(place, line);
+            } else if (readable && !line.isBlank() && !line.startsWith("#")) {
+                addTo(blocks, place, line);
             }
         }
         return blocks;
+    }
+
+    private void addTo(List<RuleBlock> blocks, String place, String line) {
+        if (blocks.isEmpty()) {
+            faults.add(place, "expected \"rule <ID>  <sentence>\" before anything else");
+        } else {
+            blocks.get(blocks.size() - 1).add(place, line);
+        }
     }
 
     private String[] lines(String file, String text) {
@@ -113,7 +117,6 @@ final class RuleParser {
         Matcher opening = OPENING.matcher(block.opening());
         if (!opening.matches()) {
             faults.add(block.place(), "expected \"rule <ABC-123>  <sentence>\" with two blanks after the id");
-            return;
         }
         if (block.linesCount() > MOST_LINES_OF_A_RULE) {
             faults.add(block.place(), "the rule has more than " + MOST_LINES_OF_A_RULE + " lines");
