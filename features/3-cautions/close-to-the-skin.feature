@@ -8,6 +8,7 @@ Feature: Will the treated vein be seen or felt?
       And the case says the depth to the skin: <depth to the skin>
       When <technique> is considered
       Then CAU-029 <says>
+      And CAU-029 would caution moderately
 
       Examples:
         | kind    | technique        | depth to the skin | says        |
@@ -25,6 +26,7 @@ Feature: Will the treated vein be seen or felt?
       And the case says whether the vein lies within its fascia: <whether the vein lies within its fascia>
       When <technique> is considered
       Then CAU-030 <says>
+      And CAU-030 would caution moderately
 
       Examples:
         | kind    | technique         | vein            | whether the vein lies within its fascia | says        |

@@ -9,6 +9,7 @@ Feature: Does this perforator need closing now?
       And the case says the clinical class: <clinical class>
       When foam-polidocanol is considered
       Then CAU-054 <says>
+      And CAU-054 would caution moderately
 
       Examples:
         | kind    | vein            | clinical class | says        |
@@ -27,6 +28,7 @@ Feature: Does this perforator need closing now?
       And the case says the lumen diameter: <lumen diameter>
       When foam-polidocanol is considered
       Then CAU-055 <says>
+      And CAU-055 would caution moderately
 
       Examples:
         | kind    | vein            | lumen diameter | says        |

@@ -11,6 +11,7 @@ Feature: Does filling the vein take more sclerosant than one session allows?
       And the case says the length: <length>
       When <technique> is considered
       Then CAU-049 <says>
+      And CAU-049 would caution moderately
 
       Examples:
         | kind    | technique         | lumen diameter | length               | says        |
@@ -33,10 +34,12 @@ Feature: Does filling the vein take more sclerosant than one session allows?
       And the case says the length: <length>
       When <technique> is considered
       Then CAU-050 <says>
+      And CAU-050 would caution moderately
 
       Examples:
         | kind    | technique        | lumen diameter | length               | says        |
         | hit     | foam-sts         | 8 mm           | 40 cm                | speaks      |
+        | hit     | foam-sts         | 8 mm           | 32.5 cm              | speaks      |
         | limit   | foam-sts         | 8 mm           | 31.83098861837907 cm | stays quiet |
         | miss    | foam-sts         | 6 mm           | 35 cm                | stays quiet |
         | miss    | foam-polidocanol | 8 mm           | 40 cm                | stays quiet |

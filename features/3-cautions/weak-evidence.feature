@@ -7,6 +7,7 @@ Feature: Is there enough evidence to know what this technique does?
       Given a sound leg
       When <technique> is considered
       Then CAU-043 <says>
+      And CAU-043 would caution moderately
 
       Examples:
         | kind | technique         | says        |
@@ -21,6 +22,7 @@ Feature: Is there enough evidence to know what this technique does?
       Given a sound leg
       When <technique> is considered
       Then CAU-044 <says>
+      And CAU-044 would caution moderately
 
       Examples:
         | kind | technique         | says        |
@@ -36,6 +38,7 @@ Feature: Is there enough evidence to know what this technique does?
       And the case says the vein: <vein>
       When <technique> is considered
       Then CAU-045 <says>
+      And CAU-045 would caution moderately
 
       Examples:
         | kind | technique          | vein               | says        |

@@ -7,6 +7,7 @@ Feature: Which of the techniques that heat does best?
       Given a sound leg
       When <technique> is considered
       Then PRE-026 <says>
+      And PRE-026 would disfavour strongly
 
       Examples:
         | kind | technique           | says        |
@@ -21,6 +22,7 @@ Feature: Which of the techniques that heat does best?
       Given a sound leg
       When <technique> is considered
       Then PRE-027 <says>
+      And PRE-027 would prefer slightly
 
       Examples:
         | kind | technique           | says        |
@@ -35,6 +37,7 @@ Feature: Which of the techniques that heat does best?
       Given a sound leg
       When <technique> is considered
       Then PRE-028 <says>
+      And PRE-028 would prefer slightly
 
       Examples:
         | kind | technique          | says        |
@@ -51,10 +54,12 @@ Feature: Which of the techniques that heat does best?
       Given a sound leg
       When <technique> is considered
       Then PRE-029 <says>
+      And PRE-029 would disfavour slightly
 
       Examples:
         | kind | technique          | says        |
         | hit  | laser-980-forward  | speaks      |
         | hit  | laser-1470-forward | speaks      |
+        | hit  | laser-810-forward  | speaks      |
         | miss | laser-1470-radial  | stays quiet |
         | miss | rf-segmental-7cm   | stays quiet |

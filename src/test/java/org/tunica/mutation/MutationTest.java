@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -65,7 +64,7 @@ class MutationTest {
     }
 
     private static MutationReport report(Replay replay, Stream<Mutant> mutants) {
-        return new MutationReport(mutants.map(replay::of).toList(), Map.of());
+        return new MutationReport(mutants.map(replay::of).toList(), EquivalentMutants.reasons());
     }
 
     private static Set<String> withoutDemoCase() {
