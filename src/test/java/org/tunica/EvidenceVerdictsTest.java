@@ -24,6 +24,11 @@ class EvidenceVerdictsTest {
 
     private final CaseTree tree = CaseTree.soundLeg();
 
+    /** Leaves out the wall where a row is not about heat, so that nothing is computed for heat. */
+    private void withoutWall() {
+        tree.set(SEGMENT + "wallThicknessMm", null);
+    }
+
     private OptionAdvice option(String technique) {
         return TUNICA.advise(TUNICA.readCase("row", tree.bytes())).segments().get(0).options().stream()
                 .filter(option -> option.technique().equals(technique))
@@ -62,6 +67,7 @@ class EvidenceVerdictsTest {
 
     @Test
     void row23_mechanochemicalClosureAboveTheWidthOfItsBestResults() { // S-0023
+        withoutWall();
         tree.set(SEGMENT + "lumenDiameterMm", 6.0);
         rests("PRE-021", "S-0023", "mechanochemical");
         tree.set(SEGMENT + "lumenDiameterMm", 5.9);
@@ -106,6 +112,7 @@ class EvidenceVerdictsTest {
     /** The change itself stands in {@code VolumesAndReachTest}; the median brings a lying lumen upright. */
     @Test
     void row34_aLyingLumenIsBroughtUprightByTheMedian() { // S-0087
+        withoutWall();
         tree.set(SEGMENT + "lumenDiameterMm", 6.5).set(SEGMENT + "measured.posture", "lying");
         double standingMm = TUNICA.advise(TUNICA.readCase("row", tree.bytes()))
                 .segments()
@@ -119,6 +126,7 @@ class EvidenceVerdictsTest {
     @ParameterizedTest
     @CsvSource({"5, 30, false", "8, 40, true"})
     void row35_aLumenThatHoldsMoreThanTheFoamOfASession(double lumenMm, double lengthCm, boolean warns) { // S-0012
+        withoutWall();
         tree.set(SEGMENT + "lumenDiameterMm", lumenMm);
         tree.set(SEGMENT + "lengthCm", lengthCm).set(SEGMENT + "straightCm", lengthCm);
         assertEquals(warns, speaking("foam-polidocanol").containsKey("CAU-049"));

@@ -7,28 +7,39 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.tunica.Tunica;
+import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
 import org.tunica.rules.Conclusion;
 import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
 
-/** Every mutant of the shipped rules and of the limits they name, one wrong thing each. */
+/** Every mutant of some rules and of the limits they name, one wrong thing each. */
 final class Mutants {
     /** A tenth more and a tenth less. */
     private static final List<BigDecimal> FACTORS = List.of(new BigDecimal("1.1"), new BigDecimal("0.9"));
 
-    private final Tunica tunica;
+    private final Knowledge knowledge;
     private final List<Rule> rules;
 
-    Mutants(Tunica tunica) {
-        this.tunica = tunica;
-        this.rules = tunica.rules().rules();
+    /** Mutants made of these rules: each holds all of them but for the one wrong thing. */
+    Mutants(Knowledge knowledge, List<Rule> rules) {
+        this.knowledge = knowledge;
+        this.rules = rules;
     }
 
-    /** Every mutant of one rule. */
-    List<Mutant> ofRule(Rule rule) {
+    /** Every mutant of every rule and limit. */
+    Stream<Mutant> all() {
+        return Stream.concat(
+                rules.stream().flatMap(rule -> ofRule(rule).stream()),
+                rules.stream()
+                        .flatMap(rule -> rule.limitIds().stream())
+                        .distinct()
+                        .sorted()
+                        .flatMap(id -> ofLimit(id).stream()));
+    }
+
+    private List<Mutant> ofRule(Rule rule) {
         List<Mutant> mutants = new ArrayList<>();
         mutants.add(mutant(rule, "deleted", List.of()));
         for (Condition condition : rule.conditions()) {
@@ -44,7 +55,7 @@ final class Mutants {
                             what + " for \"" + condition.sentence() + "\"",
                             List.of(with(rule, without(rule, condition, instead), rule.conclusion())))));
         }
-        for (Conclusion conclusion : ConclusionMutants.of(rule.conclusion(), tunica.knowledge())) {
+        for (Conclusion conclusion : ConclusionMutants.of(rule.conclusion(), knowledge)) {
             mutants.add(mutant(
                     rule,
                     "concludes \"" + conclusion.sentence() + "\" for \""
@@ -54,9 +65,9 @@ final class Mutants {
         return mutants;
     }
 
-    /** Every mutant of one limit: a tenth up and down, and one in the last digit given. */
-    List<Mutant> ofLimit(String id) {
-        BigDecimal value = BigDecimal.valueOf(tunica.knowledge().value(id)).stripTrailingZeros();
+    /** A tenth up and down, and one in the last digit given. */
+    private List<Mutant> ofLimit(String id) {
+        BigDecimal value = BigDecimal.valueOf(knowledge.value(id)).stripTrailingZeros();
         BigDecimal hair = BigDecimal.ONE.movePointLeft(Math.max(0, value.scale()));
         Set<BigDecimal> moved = new LinkedHashSet<>();
         FACTORS.forEach(factor -> moved.add(value.multiply(factor).stripTrailingZeros()));
@@ -77,18 +88,17 @@ final class Mutants {
     }
 
     private Knowledge moved(String id, double value) {
-        Knowledge all = tunica.knowledge();
-        Quantity limit = all.quantity(id);
-        Map<String, Quantity> quantities = new TreeMap<>(all.quantities());
+        Quantity limit = knowledge.quantity(id);
+        Map<String, Quantity> quantities = new TreeMap<>(knowledge.quantities());
         quantities.put(
                 id, new Quantity(id, limit.says(), value, limit.low(), limit.high(), limit.unit(), limit.provenance()));
-        return Altered.knowledge(all, quantities, all.changes());
+        return Altered.knowledge(knowledge, quantities, knowledge.changes());
     }
 
     private Mutant mutant(Rule rule, String what, List<Rule> instead) {
         List<Rule> mutated = new ArrayList<>();
         rules.forEach(other -> mutated.addAll(other == rule ? instead : List.of(other)));
-        return new Mutant(List.of(rule.id()), what, mutated, tunica.knowledge());
+        return new Mutant(List.of(rule.id()), what, mutated, knowledge);
     }
 
     private static List<Condition> without(Rule rule, Condition condition, List<Condition> instead) {
