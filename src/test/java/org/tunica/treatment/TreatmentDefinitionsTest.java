@@ -141,7 +141,7 @@ class TreatmentDefinitionsTest {
     }
 
     @Test
-    void aScoreWithoutOneItsItemsIsRefused() {
+    void aScoreWithoutOneOfItsItemsIsRefused() {
         Map<ClinicalSeverityScore.Item, Integer> items =
                 new EnumMap<>(ClinicalSeverityScore.ofAll(1).items());
         items.remove(ClinicalSeverityScore.Item.PAIN);
