@@ -14,7 +14,6 @@ Feature: Does the tumescence hold more anaesthetic than is proven safe?
       Examples:
         | kind    | technique         | length       | weight       | says        |
         | hit     | laser-1470-radial | 70 cm        | 40 kg        | speaks      |
-        | hit     | laser-1470-radial | 62 cm        | 40 kg        | speaks      |
         | limit   | laser-1470-radial | 60 cm        | 40 kg        | stays quiet |
         | miss    | laser-1470-radial | 35 cm        | 70 kg        | stays quiet |
         | miss    | foam-polidocanol  | 70 cm        | 40 kg        | stays quiet |
@@ -44,3 +43,21 @@ Feature: Does the tumescence hold more anaesthetic than is proven safe?
         | miss    | foam-polidocanol  | no                                         | 35 cm   | 70 kg        | stays quiet |
         | unknown | laser-1470-radial | not recorded                               | 35 cm   | 70 kg        | is in doubt |
         | unknown | laser-1470-radial | no                                         | 35 cm   | not recorded | is in doubt |
+
+  Rule: CAU-073 lidocaine is broken down slowly in this patient
+
+    @CAU-073
+    Scenario Outline: <kind>: <technique>, history of conditions <history of conditions>
+      Given a sound leg
+      And the case says the history of conditions: <history of conditions>
+      When <technique> is considered
+      Then CAU-073 <says>
+      And CAU-073 would caution moderately
+
+      Examples:
+        | kind    | technique         | history of conditions  | says        |
+        | hit     | laser-1470-radial | liver-failure          | speaks      |
+        | hit     | rf-segmental-7cm  | lidocaine-slowing-drug | speaks      |
+        | miss    | laser-1470-radial | none                   | stays quiet |
+        | miss    | adhesive          | liver-failure          | stays quiet |
+        | unknown | laser-1470-radial | not recorded           | is in doubt |

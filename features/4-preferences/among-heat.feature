@@ -63,3 +63,20 @@ Feature: Which of the techniques that heat does best?
         | hit  | laser-810-forward  | speaks      |
         | miss | laser-1470-radial  | stays quiet |
         | miss | rf-segmental-7cm   | stays quiet |
+
+  Rule: PRE-047 radiofrequency troubled the nerve beside the small saphenous vein more often than laser
+
+    @PRE-047
+    Scenario Outline: <kind>: <technique>, vein <vein>
+      Given a sound leg
+      And the case says the vein: <vein>
+      When <technique> is considered
+      Then PRE-047 <says>
+      And PRE-047 would disfavour slightly
+
+      Examples:
+        | kind | technique           | vein            | says        |
+        | hit  | rf-segmental-7cm    | small-saphenous | speaks      |
+        | hit  | rf-bipolar-pullback | small-saphenous | speaks      |
+        | miss | rf-segmental-7cm    | great-saphenous | stays quiet |
+        | miss | laser-1470-radial   | small-saphenous | stays quiet |

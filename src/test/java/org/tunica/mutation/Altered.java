@@ -5,7 +5,7 @@ import org.tunica.knowledge.ChangeRecord;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
 
-/** The shipped knowledge with a part exchanged. */
+/** The shipped knowledge with a part exchanged, without its ledger: scenarios are to notice a mutant, not bookkeeping. */
 final class Altered {
     private Altered() {}
 
@@ -18,6 +18,8 @@ final class Altered {
                 all.allergies(),
                 all.measurements(),
                 changes,
+                Map.of(),
+                Map.of(),
                 all.glossary());
     }
 }
