@@ -18,6 +18,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param changes change records by number
  * @param evidence what became of each row of the evidence, by id
  * @param conflicts where sources disagree and what the rules make of it, by id
+ * @param hazards what could go wrong, by id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -29,6 +30,8 @@ public record Knowledge(
         Map<String, ChangeRecord> changes,
         Map<String, Evidence> evidence,
         Map<String, Conflict> conflicts,
+        Map<String, Hazard> hazards,
+        IntendedUse intendedUse,
         Glossary glossary)
         implements KnownWords {
 

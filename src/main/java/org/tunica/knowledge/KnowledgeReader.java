@@ -55,6 +55,8 @@ final class KnowledgeReader {
                 changes(),
                 entries("knowledge/evidence/", LedgerReader::evidence),
                 entries("knowledge/conflicts", LedgerReader::conflict),
+                entries("knowledge/hazards", SafetyReader::hazard),
+                SafetyReader.intendedUse(file("knowledge/intended-use.yaml")),
                 glossary);
         noStrangers();
         if (readable) {
@@ -225,6 +227,8 @@ final class KnowledgeReader {
                 "knowledge/sources",
                 "knowledge/evidence/",
                 "knowledge/conflicts",
+                "knowledge/hazards",
+                "knowledge/intended-use.yaml",
                 "knowledge/measurements",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",

@@ -11,7 +11,7 @@ import org.tunica.casefile.Nearest;
 import org.tunica.knowledge.Conflict;
 import org.tunica.knowledge.Knowledge;
 
-/** Checks what the ledger of evidence and conflicts says about rules: they exist and do what it tells of them. */
+/** Checks what the ledgers of evidence, conflicts and hazards say of rules: they exist and do what is told of them. */
 final class EvidenceChecks {
     private static final Map<Conflict.Does, Set<Conclusion.Kind>> CONCLUDES = Map.of(
             Conflict.Does.BARS, Set.of(Conclusion.Kind.EXCLUDE),
@@ -33,7 +33,28 @@ final class EvidenceChecks {
         knowledge
                 .evidence()
                 .forEach((id, evidence) -> evidence.rules().forEach(rule -> exists("evidence " + id, rule)));
+        hazards();
         knowledge.conflicts().forEach((id, conflict) -> conflict.steps().forEach(step -> step(id, step)));
+    }
+
+    /** A rule controls hazards that are listed, and each of those is controlled by a rule or held by the program. */
+    private void hazards() {
+        Set<String> controlled = new TreeSet<>();
+        for (Rule rule : rules.values()) {
+            for (String hazard : rule.hazards()) {
+                controlled.add(hazard);
+                if (!knowledge.hazards().containsKey(hazard)) {
+                    faults.add(
+                            rule.place(),
+                            "there is no hazard " + hazard
+                                    + Nearest.hint(hazard, knowledge.hazards().keySet()));
+                }
+            }
+        }
+        knowledge.hazards().values().stream()
+                .filter(hazard -> hazard.held().isEmpty() && !controlled.contains(hazard.id()))
+                .forEach(hazard ->
+                        faults.add("hazard " + hazard.id(), "no rule controls it and nothing says how it is held"));
     }
 
     private void step(String id, Conflict.Step step) {

@@ -25,6 +25,8 @@ class EvidenceChecksTest {
                     knowledge/conflicts.yaml | does: bars | does: warns | conflict CON-01: EXC-030 warns here, but concludes "exclude"
                     knowledge/conflicts.yaml | rules: [CAU-047] | rules: [CAU-048] | conflict CON-01: CAU-048 does not name limit dose.tumescent.confirm
                     knowledge/conflicts.yaml | rules: [PRE-025] | rules: [PRE-026] | conflict CON-07: PRE-026 does not name limit trunk.large.over
+                    rules/2-exclusions/pregnancy.rule | hazard HZ-14 | hazard HZ-94 | rules/2-exclusions/pregnancy.rule:3: there is no hazard HZ-94; did you mean "HZ-04"?
+                    knowledge/hazards.yaml | HZ-01: | HZ-98:~  hazard: h~  cause: c~  effect: e~  limits: l~HZ-01: | hazard HZ-98: no rule controls it and nothing says how it is held
                     """)
     void onePlantedFault_isNamed(String path, String old, String changed, String says) {
         assertEquals(List.of(says), faults(path, old, changed));
@@ -40,7 +42,7 @@ class EvidenceChecksTest {
         String text = texts.get(path);
         int at = text.indexOf(old);
         assertTrue(at >= 0, path + " does not hold " + old);
-        texts.put(path, text.substring(0, at) + changed + text.substring(at + old.length()));
+        texts.put(path, text.substring(0, at) + changed.replace("~", "\n") + text.substring(at + old.length()));
         Bundle bundle = Bundle.of(texts);
         Knowledge knowledge = Knowledge.of(bundle);
         try {
