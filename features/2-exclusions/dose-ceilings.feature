@@ -84,6 +84,7 @@ Feature: Would one session go over what the body bears?
       Examples:
         | kind    | technique        | lumen diameter | length               | says        |
         | hit     | foam-sts         | 8 mm           | 40 cm                | speaks      |
+        | hit     | foam-sts         | 8 mm           | 32.5 cm              | speaks      |
         | limit   | foam-sts         | 8 mm           | 31.83098861837907 cm | stays quiet |
         | miss    | foam-sts         | 6 mm           | 35 cm                | stays quiet |
         | miss    | foam-polidocanol | 8 mm           | 40 cm                | stays quiet |
@@ -105,6 +106,7 @@ Feature: Would one session go over what the body bears?
       Examples:
         | kind    | technique        | lumen diameter | length                | says        |
         | hit     | foam-polidocanol | 9 mm           | 40 cm                 | speaks      |
+        | hit     | foam-polidocanol | 8 mm           | 44.5 cm               | speaks      |
         | limit   | foam-polidocanol | 8 mm           | 43.767609350271225 cm | stays quiet |
         | miss    | foam-polidocanol | 6 mm           | 35 cm                 | stays quiet |
         | miss    | foam-sts         | 9 mm           | 40 cm                 | stays quiet |

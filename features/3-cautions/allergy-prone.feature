@@ -8,7 +8,7 @@ Feature: Could the patient react to what is left in or around the vein?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-017 <says>
-      And CAU-017 would caution moderately
+      And CAU-017 would caution strongly
 
       Examples:
         | kind    | technique         | history of conditions  | says        |
@@ -43,7 +43,7 @@ Feature: Could the patient react to what is left in or around the vein?
       And the case says the allergies: <allergies>
       When <technique> is considered
       Then CAU-019 <says>
-      And CAU-019 would caution moderately
+      And CAU-019 would caution strongly
 
       Examples:
         | kind    | technique         | allergies         | says        |

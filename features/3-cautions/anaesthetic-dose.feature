@@ -14,6 +14,7 @@ Feature: Does the tumescence hold more anaesthetic than is proven safe?
       Examples:
         | kind    | technique         | length       | weight       | says        |
         | hit     | laser-1470-radial | 70 cm        | 40 kg        | speaks      |
+        | hit     | laser-1470-radial | 62 cm        | 40 kg        | speaks      |
         | limit   | laser-1470-radial | 60 cm        | 40 kg        | stays quiet |
         | miss    | laser-1470-radial | 35 cm        | 70 kg        | stays quiet |
         | miss    | foam-polidocanol  | 70 cm        | 40 kg        | stays quiet |
@@ -31,7 +32,7 @@ Feature: Does the tumescence hold more anaesthetic than is proven safe?
       And the case says the weight: <weight>
       When <technique> is considered
       Then CAU-048 <says>
-      And CAU-048 would caution moderately
+      And CAU-048 would caution strongly
 
       Examples:
         | kind    | technique         | whether the tumescent mix holds adrenaline | length  | weight       | says        |

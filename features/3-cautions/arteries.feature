@@ -8,7 +8,7 @@ Feature: Do the arteries feed the leg well enough?
       And the case says the ankle-brachial index: <ankle-brachial index>
       When laser-1470-radial is considered
       Then CAU-011 <says>
-      And CAU-011 would caution moderately
+      And CAU-011 would caution strongly
 
       Examples:
         | kind    | ankle-brachial index | says        |

@@ -9,7 +9,7 @@ Feature: Does the size of the body make the work harder?
       And the case says the height: <height>
       When laser-1470-radial is considered
       Then CAU-036 <says>
-      And CAU-036 would caution moderately
+      And CAU-036 would caution slightly
 
       Examples:
         | kind    | weight       | height       | says        |

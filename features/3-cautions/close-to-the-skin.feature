@@ -50,6 +50,7 @@ Feature: Will the treated vein be seen or felt?
         | kind    | technique         | depth to the skin | says        |
         | hit     | laser-1470-radial | 7 mm              | speaks      |
         | hit     | rf-segmental-7cm  | 5 mm              | speaks      |
+        | hit     | laser-1470-radial | 9.5 mm            | speaks      |
         | limit   | laser-1470-radial | 10 mm             | stays quiet |
         | miss    | laser-1470-radial | 4.9 mm            | stays quiet |
         | miss    | laser-1470-radial | 15 mm             | stays quiet |

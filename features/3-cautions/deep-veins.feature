@@ -28,7 +28,7 @@ Feature: Can the deep veins take over?
       And the case says the state of the deep veins: <state of the deep veins>
       When foam-polidocanol is considered
       Then CAU-010 <says>
-      And CAU-010 would caution moderately
+      And CAU-010 would caution strongly
 
       Examples:
         | kind    | state of the deep veins | says        |
@@ -47,7 +47,7 @@ Feature: Can the deep veins take over?
       And the case says the history of conditions: <history of conditions>
       When laser-1470-radial is considered
       Then CAU-067 <says>
-      And CAU-067 would caution moderately
+      And CAU-067 would caution strongly
 
       Examples:
         | kind    | vein            | state of the deep veins | history of conditions | says        |

@@ -8,7 +8,7 @@ Feature: Could foam disturb the brain or the eyes?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-004 <says>
-      And CAU-004 would caution moderately
+      And CAU-004 would caution strongly
 
       Examples:
         | kind    | technique        | history of conditions      | says        |
@@ -27,7 +27,7 @@ Feature: Could foam disturb the brain or the eyes?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-005 <says>
-      And CAU-005 would caution moderately
+      And CAU-005 would caution strongly
 
       Examples:
         | kind    | technique        | history of conditions         | says        |

@@ -42,7 +42,7 @@ Feature: Does the heat that is needed here harm what it should spare?
       And the heat model foresees the peak at the nerve: <value>
       When <technique> is considered
       Then CAU-060 <says>
-      And CAU-060 would caution moderately
+      And CAU-060 would caution strongly
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -59,7 +59,7 @@ Feature: Does the heat that is needed here harm what it should spare?
       And the heat model foresees the peak at the skin: <value>
       When <technique> is considered
       Then CAU-061 <says>
-      And CAU-061 would caution moderately
+      And CAU-061 would caution strongly
 
       Examples:
         | kind    | technique         | value     | says        |

@@ -8,7 +8,7 @@ Feature: Is the trunk ballooned near its junction?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-038 <says>
-      And CAU-038 would caution moderately
+      And CAU-038 would caution strongly
 
       Examples:
         | kind    | technique          | history of conditions        | says        |

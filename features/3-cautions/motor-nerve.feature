@@ -15,6 +15,7 @@ Feature: Is a motor nerve behind the knee in reach?
         | kind | technique         | vein              | level     | says        |
         | hit  | laser-1470-radial | recurrent-channel | popliteal | speaks      |
         | hit  | microwave         | tributary         | popliteal | speaks      |
+        | hit  | laser-1470-radial | perforator        | popliteal | speaks      |
         | miss | laser-1470-radial | tributary         | mid-calf  | stays quiet |
         | miss | laser-1470-radial | small-saphenous   | popliteal | stays quiet |
         | miss | foam-polidocanol  | recurrent-channel | popliteal | stays quiet |

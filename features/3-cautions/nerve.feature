@@ -26,7 +26,7 @@ Feature: Could heat harm a nerve?
       And the case says the gap to the nerve: <gap to the nerve>
       When <technique> is considered
       Then CAU-032 <says>
-      And CAU-032 would caution moderately
+      And CAU-032 would caution strongly
 
       Examples:
         | kind    | technique         | gap to the nerve | says        |
@@ -44,7 +44,7 @@ Feature: Could heat harm a nerve?
       And the case says the level: <level>
       When <technique> is considered
       Then CAU-066 <says>
-      And CAU-066 would caution moderately
+      And CAU-066 would caution strongly
 
       Examples:
         | kind | technique         | vein              | level      | says        |

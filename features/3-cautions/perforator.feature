@@ -53,6 +53,10 @@ Feature: Does this perforator need closing now?
         | kind    | technique         | vein            | clinical class | says        |
         | hit     | foam-polidocanol  | perforator      | C4b            | speaks      |
         | hit     | laser-1470-radial | perforator      | C3             | speaks      |
+        | hit     | foam-polidocanol  | perforator      | C0             | speaks      |
+        | hit     | foam-polidocanol  | perforator      | C1             | speaks      |
+        | hit     | foam-polidocanol  | perforator      | C4a            | speaks      |
+        | hit     | foam-polidocanol  | perforator      | C4c            | speaks      |
         | miss    | foam-polidocanol  | perforator      | C5             | stays quiet |
         | miss    | foam-polidocanol  | perforator      | C2             | stays quiet |
         | miss    | foam-polidocanol  | great-saphenous | C4b            | stays quiet |

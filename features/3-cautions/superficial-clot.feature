@@ -26,7 +26,7 @@ Feature: Is there a fresh clot where no catheter goes?
       And the case says the thrombus: <thrombus>
       When <technique> is considered
       Then CAU-008 <says>
-      And CAU-008 would caution moderately
+      And CAU-008 would caution strongly
 
       Examples:
         | kind    | technique          | thrombus     | says        |

@@ -74,7 +74,10 @@ Feature: Is there enough evidence to know what this technique does?
       And CAU-081 would caution slightly
 
       Examples:
-        | kind | technique         | level    | says        |
-        | hit  | microwave         | mid-calf | speaks      |
-        | miss | microwave         | thigh    | stays quiet |
-        | miss | laser-1470-radial | mid-calf | stays quiet |
+        | kind | technique         | level      | says        |
+        | hit  | microwave         | mid-calf   | speaks      |
+        | hit  | microwave         | upper-calf | speaks      |
+        | hit  | microwave         | lower-calf | speaks      |
+        | hit  | microwave         | ankle      | speaks      |
+        | miss | microwave         | thigh      | stays quiet |
+        | miss | laser-1470-radial | mid-calf   | stays quiet |

@@ -9,7 +9,7 @@ Feature: Is the trunk wider than the technique was shown to close?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-022 <says>
-      And CAU-022 would caution moderately
+      And CAU-022 would caution slightly
 
       Examples:
         | kind    | technique         | vein            | lumen diameter | says        |
@@ -70,7 +70,7 @@ Feature: Is the trunk wider than the technique was shown to close?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-025 <says>
-      And CAU-025 would caution moderately
+      And CAU-025 would caution strongly
 
       Examples:
         | kind    | technique         | vein            | lumen diameter | says        |

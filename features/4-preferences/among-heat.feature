@@ -78,5 +78,6 @@ Feature: Which of the techniques that heat does best?
         | kind | technique           | vein            | says        |
         | hit  | rf-segmental-7cm    | small-saphenous | speaks      |
         | hit  | rf-bipolar-pullback | small-saphenous | speaks      |
+        | hit  | rf-segmental-3cm    | small-saphenous | speaks      |
         | miss | rf-segmental-7cm    | great-saphenous | stays quiet |
         | miss | laser-1470-radial   | small-saphenous | stays quiet |

@@ -15,6 +15,8 @@ Feature: Does an open ulcer ask for early closure?
         | kind    | technique          | vein            | clinical class | says        |
         | hit     | laser-1470-radial  | great-saphenous | C6             | speaks      |
         | hit     | foam-polidocanol   | small-saphenous | C6r            | speaks      |
+        | hit     | mechanochemical    | great-saphenous | C6             | speaks      |
+        | hit     | adhesive           | great-saphenous | C6             | speaks      |
         | miss    | laser-1470-radial  | great-saphenous | C5             | stays quiet |
         | miss    | focused-ultrasound | great-saphenous | C6             | stays quiet |
         | miss    | foam-polidocanol   | tributary       | C6             | stays quiet |
