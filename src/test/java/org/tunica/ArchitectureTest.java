@@ -35,6 +35,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.rules")
             .layer("plan")
             .definedBy("org.tunica.plan")
+            .layer("treatment")
+            .definedBy("org.tunica.treatment")
             .layer("picture")
             .definedBy("org.tunica.picture")
             .layer("front door")
@@ -53,10 +55,12 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics")
             .whereLayer("plan")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
+            .whereLayer("treatment")
+            .mayOnlyAccessLayers("casefile", "knowledge", "plan")
             .whereLayer("picture")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("front door")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan", "picture")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan", "treatment", "picture")
             .whereLayer("cli")
             .mayOnlyAccessLayers("front door", "casefile", "knowledge", "heat", "physics", "rules", "plan", "picture");
 
@@ -71,6 +75,7 @@ class ArchitectureTest {
                     "org.tunica.physics",
                     "org.tunica.rules",
                     "org.tunica.plan",
+                    "org.tunica.treatment",
                     "org.tunica.picture",
                     "org.tunica.cli");
 
