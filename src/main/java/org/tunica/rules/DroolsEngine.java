@@ -24,13 +24,11 @@ import org.kie.api.runtime.KieSession;
 /**
  * Runs the rule tree in Drools through its canonical model, stage by stage.
  *
- * <p>Each rule becomes two engine rules: one that fires when every condition holds, and a twin that fires after it, in
- * the same stage, when none fails but some cannot be told. Only the findings of stage 1 are inserted as facts; the other
- * verdicts go to a collector, because nothing later asks for them.
+ * <p>The engine matches what no condition forbids; the collector then tells what is certain from what is in doubt. Only the
+ * findings of stage 1 are inserted as facts; the other verdicts go to the collector, because nothing later asks for them.
  */
 final class DroolsEngine {
     private static final String PACKAGE = "org.tunica.rules";
-    private static final int LAST_STAGE = 5;
 
     /** A rule can speak about an option at most once, certain or in doubt; one more firing means the model is wrong. */
     private static final int SLACK = 1;
@@ -42,9 +40,9 @@ final class DroolsEngine {
     DroolsEngine(List<Rule> rules) {
         ModelImpl model = new ModelImpl();
         model.addGlobal(collector);
-        for (Rule rule : rules) {
-            model.addRule(engineRule(rule, true));
-            model.addRule(engineRule(rule, false));
+        List<Rule> ordered = rules.stream().sorted(Verdict.ORDER_OF_RULES).toList();
+        for (int place = 0; place < ordered.size(); place++) {
+            model.addRule(engineRule(ordered.get(place), ordered.size() - place));
         }
         this.kieBase = KieBaseBuilder.createKieBaseFromModel(model);
         this.rulesCount = rules.size();
@@ -56,7 +54,7 @@ final class DroolsEngine {
             Collector collected = new Collector();
             session.setGlobal("collector", collected);
             options.forEach(session::insert);
-            int bound = 2 * rulesCount * options.size() + SLACK;
+            int bound = rulesCount * options.size() + SLACK;
             if (session.fireAllRules(bound) >= bound) {
                 throw new IllegalStateException("the rules fired " + bound + " times, which is the bound");
             }
@@ -66,46 +64,32 @@ final class DroolsEngine {
         }
     }
 
-    private org.drools.model.Rule engineRule(Rule rule, boolean certain) {
+    private org.drools.model.Rule engineRule(Rule rule, int salience) {
         Variable<OptionFacts> option = DSL.declarationOf(OptionFacts.class, "option");
         List<RuleItemBuilder<?>> items = new ArrayList<>();
-        items.add(optionPattern(rule, certain, option));
-        rule.onFindings().forEach(condition -> items.add(findingItem(condition, certain, option)));
+        items.add(optionPattern(rule, option));
+        rule.onFindings().forEach(condition -> items.add(findingItem(condition, option)));
         items.add(on(option, collector).execute((drools, facts, into) -> {
-            FindingFact finding = into.take(rule, facts, certain);
+            FindingFact finding = into.take(rule, facts);
             if (finding != null) {
                 drools.insert(finding);
             }
         }));
-        return PatternDSL.rule(PACKAGE, rule.id() + (certain ? "" : " in doubt"))
-                .attribute(org.drools.model.Rule.Attribute.SALIENCE, salience(rule, certain))
+        return PatternDSL.rule(PACKAGE, rule.id())
+                .attribute(org.drools.model.Rule.Attribute.SALIENCE, salience)
                 .build(items.toArray(RuleItemBuilder[]::new));
     }
 
-    /** Earlier stages first; within a stage what is certain before what is in doubt. */
-    private static int salience(Rule rule, boolean certain) {
-        int stage = rule.conclusion().kind().stage();
-        return 2 * (LAST_STAGE - stage) + (certain ? 1 : 0);
-    }
-
-    private static PatternDSL.PatternDef<OptionFacts> optionPattern(
-            Rule rule, boolean certain, Variable<OptionFacts> option) {
+    private static PatternDSL.PatternDef<OptionFacts> optionPattern(Rule rule, Variable<OptionFacts> option) {
         PatternDSL.PatternDef<OptionFacts> pattern = pattern(option);
         for (Condition.OnOption condition : rule.onOption()) {
-            String id = (certain ? "holds: " : "may hold: ") + condition.sentence();
-            pattern = certain
-                    ? pattern.expr(id, facts -> condition.truth(facts) == Truth.TRUE)
-                    : pattern.expr(id, facts -> condition.truth(facts) != Truth.FALSE);
+            pattern = pattern.expr(condition.sentence(), facts -> condition.truth(facts) != Truth.FALSE);
         }
         return pattern;
     }
 
-    /**
-     * A wanted finding must be there (certain, or for the twin at all); an unwanted one must not be there (at all, or for
-     * the twin not for certain).
-     */
-    private static RuleItemBuilder<?> findingItem(
-            Condition.Found condition, boolean certain, Variable<OptionFacts> option) {
+    /** A wanted finding must be there, be it in doubt; an unwanted one must not be there for certain. */
+    private static RuleItemBuilder<?> findingItem(Condition.Found condition, Variable<OptionFacts> option) {
         Variable<FindingFact> found = DSL.declarationOf(FindingFact.class);
         PatternDSL.PatternDef<FindingFact> pattern = pattern(found)
                 .expr(
@@ -119,9 +103,9 @@ final class DroolsEngine {
                         (fact, facts) -> fact.option().equals(facts.key()),
                         betaIndexedBy(
                                 OptionKey.class, Index.ConstraintType.EQUAL, 1, FindingFact::option, OptionFacts::key));
-        if (certain == condition.wanted()) {
-            pattern = pattern.expr("for certain", FindingFact::certain);
+        if (condition.wanted()) {
+            return DSL.exists(pattern);
         }
-        return condition.wanted() ? DSL.exists(pattern) : not(pattern);
+        return not(pattern.expr("for certain", FindingFact::certain));
     }
 }
