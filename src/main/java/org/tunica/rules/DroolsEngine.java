@@ -1,6 +1,5 @@
 package org.tunica.rules;
 
-import static org.drools.model.DSL.globalOf;
 import static org.drools.model.DSL.on;
 import static org.drools.model.PatternDSL.alphaIndexedBy;
 import static org.drools.model.PatternDSL.betaIndexedBy;
@@ -9,13 +8,14 @@ import static org.drools.model.PatternDSL.pattern;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import org.drools.model.DSL;
-import org.drools.model.Global;
 import org.drools.model.Index;
 import org.drools.model.PatternDSL;
 import org.drools.model.RuleItemBuilder;
 import org.drools.model.Variable;
+import org.drools.model.functions.Function1;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -24,8 +24,8 @@ import org.kie.api.runtime.KieSession;
 /**
  * Runs the rule tree in Drools through its canonical model, stage by stage.
  *
- * <p>The engine matches what no condition forbids; the collector then tells what is certain from what is in doubt. Only the
- * findings of stage 1 are inserted as facts; the other verdicts go to the collector, because nothing later asks for them.
+ * <p>The engine matches what no condition forbids; the candidate then tells what is certain from what is in doubt. Only the
+ * findings of stage 1 are inserted as facts; the other verdicts stay with their candidate, because nothing later asks for them.
  */
 final class DroolsEngine {
     private static final String PACKAGE = "org.tunica.rules";
@@ -35,11 +35,9 @@ final class DroolsEngine {
 
     private final KieBase kieBase;
     private final int rulesCount;
-    private final Global<Collector> collector = globalOf(Collector.class, PACKAGE, "collector");
 
     DroolsEngine(List<Rule> rules) {
         ModelImpl model = new ModelImpl();
-        model.addGlobal(collector);
         List<Rule> ordered = rules.stream().sorted(Verdict.ORDER_OF_RULES).toList();
         for (int place = 0; place < ordered.size(); place++) {
             model.addRule(engineRule(ordered.get(place), ordered.size() - place));
@@ -48,29 +46,39 @@ final class DroolsEngine {
         this.rulesCount = rules.size();
     }
 
+    /** All verdicts in order; the rules run in theirs, so that little is left to sort. */
     List<Verdict> judge(Collection<OptionFacts> options) {
+        List<Candidate> candidates = options.stream()
+                .sorted(Comparator.comparing(OptionFacts::key))
+                .map(Candidate::new)
+                .toList();
+        run(candidates);
+        return candidates.stream()
+                .flatMap(candidate -> candidate.verdicts().stream())
+                .sorted()
+                .toList();
+    }
+
+    private void run(List<Candidate> candidates) {
         KieSession session = kieBase.newKieSession();
         try {
-            Collector collected = new Collector();
-            session.setGlobal("collector", collected);
-            options.forEach(session::insert);
-            int bound = rulesCount * options.size() + SLACK;
+            candidates.forEach(session::insert);
+            int bound = rulesCount * candidates.size() + SLACK;
             if (session.fireAllRules(bound) >= bound) {
                 throw new IllegalStateException("the rules fired " + bound + " times, which is the bound");
             }
-            return collected.verdicts();
         } finally {
             session.dispose();
         }
     }
 
     private org.drools.model.Rule engineRule(Rule rule, int salience) {
-        Variable<OptionFacts> option = DSL.declarationOf(OptionFacts.class, "option");
+        Variable<Candidate> option = DSL.declarationOf(Candidate.class, "option");
         List<RuleItemBuilder<?>> items = new ArrayList<>();
         items.add(optionPattern(rule, option));
         rule.onFindings().forEach(condition -> items.add(findingItem(condition, option)));
-        items.add(on(option, collector).execute((drools, facts, into) -> {
-            FindingFact finding = into.take(rule, facts);
+        items.add(on(option).execute((drools, candidate) -> {
+            FindingFact finding = candidate.take(rule);
             if (finding != null) {
                 drools.insert(finding);
             }
@@ -80,16 +88,16 @@ final class DroolsEngine {
                 .build(items.toArray(RuleItemBuilder[]::new));
     }
 
-    private static PatternDSL.PatternDef<OptionFacts> optionPattern(Rule rule, Variable<OptionFacts> option) {
-        PatternDSL.PatternDef<OptionFacts> pattern = pattern(option);
+    private static PatternDSL.PatternDef<Candidate> optionPattern(Rule rule, Variable<Candidate> option) {
+        PatternDSL.PatternDef<Candidate> pattern = pattern(option);
         for (Condition.OnOption condition : rule.onOption()) {
-            pattern = pattern.expr(condition.sentence(), facts -> condition.truth(facts) != Truth.FALSE);
+            pattern = pattern.expr(condition.sentence(), candidate -> condition.truth(candidate.facts()) != Truth.FALSE);
         }
         return pattern;
     }
 
     /** A wanted finding must be there, be it in doubt; an unwanted one must not be there for certain. */
-    private static RuleItemBuilder<?> findingItem(Condition.Found condition, Variable<OptionFacts> option) {
+    private static RuleItemBuilder<?> findingItem(Condition.Found condition, Variable<Candidate> option) {
         Variable<FindingFact> found = DSL.declarationOf(FindingFact.class);
         PatternDSL.PatternDef<FindingFact> pattern = pattern(found)
                 .expr(
@@ -100,9 +108,9 @@ final class DroolsEngine {
                 .expr(
                         "same option",
                         option,
-                        (fact, facts) -> fact.option().equals(facts.key()),
+                        (fact, candidate) -> fact.option().equals(candidate),
                         betaIndexedBy(
-                                OptionKey.class, Index.ConstraintType.EQUAL, 1, FindingFact::option, OptionFacts::key));
+                                Candidate.class, Index.ConstraintType.EQUAL, 1, FindingFact::option, Function1.identity()));
         if (condition.wanted()) {
             return DSL.exists(pattern);
         }

@@ -1,16 +1,20 @@
 package org.tunica.rules;
 
-import java.util.HashMap;
 import java.util.Map;
 
-/** An option with the answers of all fields: the fact that rules are matched against. Immutable. */
+/** An option with the answers of all fields, which conditions ask. Immutable. */
 public final class OptionFacts {
     private final OptionKey key;
-    private final Map<String, Answer> answers;
 
-    OptionFacts(OptionKey key, Map<String, Answer> answers) {
+    /** Where each field's answer stands; one map for all options of a release, which makes a look-up cheap. */
+    private final Map<String, Integer> places;
+
+    private final Answer[] answers;
+
+    OptionFacts(OptionKey key, Map<String, Integer> places, Answer[] answers) {
         this.key = key;
-        this.answers = Map.copyOf(answers);
+        this.places = places;
+        this.answers = answers;
     }
 
     /** The option's name. */
@@ -24,10 +28,9 @@ public final class OptionFacts {
      * @throws IllegalArgumentException when there is no such field
      */
     public OptionFacts with(String fieldId, Answer answer) {
-        answer(fieldId);
-        Map<String, Answer> changed = new HashMap<>(answers);
-        changed.put(fieldId, answer);
-        return new OptionFacts(key, changed);
+        Answer[] changed = answers.clone();
+        changed[place(fieldId)] = answer;
+        return new OptionFacts(key, places, changed);
     }
 
     /**
@@ -36,10 +39,14 @@ public final class OptionFacts {
      * @throws IllegalArgumentException when there is no such field
      */
     public Answer answer(String fieldId) {
-        Answer answer = answers.get(fieldId);
-        if (answer == null) {
+        return answers[place(fieldId)];
+    }
+
+    private int place(String fieldId) {
+        Integer place = places.get(fieldId);
+        if (place == null) {
             throw new IllegalArgumentException("no field " + fieldId);
         }
-        return answer;
+        return place;
     }
 }

@@ -15,12 +15,14 @@ import org.tunica.knowledge.Knowledge;
 /** The rules of a release, checked whole and ready to judge. Immutable and safe for several threads. */
 public final class RuleBook {
     private final List<Rule> rules;
-    private final Map<String, Function<Considered, Answer>> fields;
+    private final List<Function<Considered, Answer>> fields;
+    private final Map<String, Integer> places = new HashMap<>();
     private final DroolsEngine engine;
 
     private RuleBook(List<Rule> rules, Map<String, Function<Considered, Answer>> fields) {
         this.rules = List.copyOf(rules);
-        this.fields = fields;
+        this.fields = List.copyOf(fields.values());
+        fields.keySet().forEach(id -> places.put(id, places.size()));
         this.engine = new DroolsEngine(rules);
     }
 
@@ -56,9 +58,8 @@ public final class RuleBook {
 
     /** What the fields say about an option. */
     public OptionFacts facts(Considered option) {
-        Map<String, Answer> answers = new HashMap<>();
-        fields.forEach((id, answer) -> answers.put(id, answer.apply(option)));
-        return new OptionFacts(option.key(), answers);
+        Answer[] answers = fields.stream().map(field -> field.apply(option)).toArray(Answer[]::new);
+        return new OptionFacts(option.key(), places, answers);
     }
 
     /**
