@@ -140,7 +140,13 @@ final class JsonSchemas {
     }
 
     private @Nullable Collection<?> ids(FieldScope field) {
-        if (!field.isFakeContainerItemScope() || field.getType().getErasedType() != String.class) {
+        if (field.getType().getErasedType() != String.class) {
+            return null;
+        }
+        if (field.getDeclaredName().equals("chosen")) {
+            return new ArrayList<>(known.techniqueIds());
+        }
+        if (!field.isFakeContainerItemScope()) {
             return null;
         }
         return switch (field.getDeclaredName()) {

@@ -85,6 +85,13 @@ public final class CaseTree {
         return parent.hasNonNull(name) ? parent.get(name) : parent.putObject(name);
     }
 
+    /** Adds a second segment to the first leg, a copy of the first under another name. */
+    public CaseTree repeatSegment(String ref) {
+        ArrayNode segments = (ArrayNode) root.at("/limbs/0/segments");
+        segments.add(((ObjectNode) segments.get(0)).deepCopy().put("ref", ref));
+        return this;
+    }
+
     /** Paths of every value a case may leave out: all leaves and lists of words but names, sides, veins and levels. */
     public List<String> blankable() {
         List<String> paths = new ArrayList<>();
@@ -93,6 +100,8 @@ public final class CaseTree {
         paths.removeIf(path -> fixed.contains(path.substring(path.lastIndexOf('.') + 1)));
         // a standard deviation is no measurement: without it the usual error of the measurement is taken
         paths.removeIf(path -> path.endsWith("SdMm"));
+        // a technique already chosen is a decision of a person: while it is absent, nothing has been chosen
+        paths.removeIf(path -> path.endsWith("chosen"));
         return paths;
     }
 

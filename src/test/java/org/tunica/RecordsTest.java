@@ -45,8 +45,7 @@ class RecordsTest {
             "firstChoice",
             "strong",
             "moderate",
-            "slight",
-            "caution");
+            "slight");
 
     @Test
     void everyNumberNamesItsUnit() {

@@ -161,7 +161,8 @@ final class CaseReader {
                 segment.flag("withinFascia"),
                 segment.word("thrombus", Segment.Thrombus.class),
                 segment.word("earlierTreatment", Segment.EarlierTreatment.class),
-                ofSegment(segment, "topToDeepJunctionCm"));
+                ofSegment(segment, "topToDeepJunctionCm"),
+                segment.id("chosen", known.techniqueIds()));
         segment.done();
         SegmentChecks.check(read, segment);
         return read;

@@ -141,6 +141,16 @@ public final class FieldReader {
         return required(field, word(field, words)).orElse(words.getEnumConstants()[0]);
     }
 
+    /** One of some known ids, or none. */
+    public Optional<String> id(String field, Collection<String> known) {
+        return text(field).filter(written -> {
+            if (!known.contains(written)) {
+                fault(field, unknownWord(written, known));
+            }
+            return known.contains(written);
+        });
+    }
+
     /** A set of known ids in alphabetical order, or unknown; an empty list is known to be empty. */
     public Optional<Set<String>> ids(String field, Collection<String> known) {
         return value(field).map(value -> {

@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
  * @param wallThicknessMm whole wall in the state of {@code measured}
  * @param depthToSkinMm from the front wall to the skin
  * @param topToDeepJunctionCm from the upper end to the deep junction, 0 when it reaches it
+ * @param chosen id of the technique a person has already chosen for this segment; absent while none is chosen, which is
+ *     a state of the work and no missing measurement
  */
 public record Segment(
         String ref,
@@ -31,7 +33,8 @@ public record Segment(
         Optional<Boolean> withinFascia,
         Optional<Thrombus> thrombus,
         Optional<EarlierTreatment> earlierTreatment,
-        OptionalDouble topToDeepJunctionCm) {
+        OptionalDouble topToDeepJunctionCm,
+        Optional<String> chosen) {
 
     /** Which vein. */
     public enum Vein implements Word {

@@ -78,7 +78,7 @@ final class Judged {
         if (!needs().isEmpty()) {
             return OptionStanding.MEASURE_FIRST;
         }
-        if (!cautions().isEmpty()) {
+        if (cautions().stream().anyMatch(Judged::toBeWeighed)) {
             return OptionStanding.CAREFUL;
         }
         boolean preferred = reasonsFor().stream().anyMatch(Judged::firstChoice)
@@ -86,8 +86,14 @@ final class Judged {
         return preferred ? OptionStanding.PREFERRED : OptionStanding.SUITABLE;
     }
 
+    /** How much a caution, or a reason for or against, counts. */
     static Conclusion.Strength strength(Verdict verdict) {
-        return ((Conclusion.Prefer) verdict.rule().conclusion()).strength();
+        return ((Conclusion.Weighed) verdict.rule().conclusion()).strength();
+    }
+
+    /** A slight caution is counsel or order of work: it costs points and is shown, but does not change the standing. */
+    private static boolean toBeWeighed(Verdict caution) {
+        return strength(caution) != Conclusion.Strength.SLIGHT;
     }
 
     private static boolean strong(Verdict verdict) {

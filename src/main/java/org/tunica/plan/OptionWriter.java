@@ -37,7 +37,7 @@ final class OptionWriter {
                 settings.settings(judged),
                 Forecasting.predicted(technique, numbers),
                 reasons(judged),
-                reasons(judged.cautions(), Reason.Stands.CAUTIONS),
+                reasons(Needed.strongestFirst(judged.cautions()), Reason.Stands.CAUTIONS),
                 reasons(judged.needs(), Reason.Stands.ASKS));
     }
 
@@ -48,7 +48,7 @@ final class OptionWriter {
                 because(judged.absences()) + "; in a room that holds it: "
                         + judged.standingInAnotherRoom().word();
             case MEASURE_FIRST -> Needed.line(judged.needs());
-            case CAREFUL -> because(judged.cautions());
+            case CAREFUL -> because(Needed.strongestFirst(judged.cautions()));
             case PREFERRED, SUITABLE ->
                 judged.reasonsFor().isEmpty()
                         ? "no rule speaks against it"

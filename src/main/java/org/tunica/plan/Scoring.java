@@ -20,7 +20,9 @@ final class Scoring {
         judged.reasonsAgainst()
                 .forEach(verdict ->
                         parts.add(Score.leaf(-weights.of(Judged.strength(verdict)), line("against", verdict))));
-        judged.cautions().forEach(verdict -> parts.add(Score.leaf(-weights.caution(), line("caution", verdict))));
+        judged.cautions()
+                .forEach(verdict ->
+                        parts.add(Score.leaf(-weights.ofCaution(Judged.strength(verdict)), line("caution", verdict))));
         return Score.sum("points", parts);
     }
 

@@ -7,15 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
-/** An option while the rules run over it: its facts, what was found so far, what was said. The engine matches these. */
+/** An option while the rules run over it: its facts and what was said of it so far. Public because the engine reads it. */
 public final class Candidate {
     private final OptionFacts facts;
     private final List<Verdict> verdicts = new ArrayList<>();
     private final Set<String> certain = new HashSet<>();
 
-    /** Why a finding is in doubt: nouns of what is not recorded. */
+    /** Why what was said is in doubt: nouns of what is not recorded. */
     private final Map<String, Set<String>> doubtful = new HashMap<>();
 
     Candidate(OptionFacts facts) {
@@ -26,50 +25,44 @@ public final class Candidate {
         return facts;
     }
 
-    /** What was said so far, in the order of the rules. */
+    /** The verdicts so far, in the order of the rules. */
     List<Verdict> verdicts() {
         return verdicts;
     }
 
-    /** Takes what a rule says that may hold, and gives the finding the engine does not know of yet, if it is one. */
-    @Nullable
-    FindingFact take(Rule rule) {
-        Set<String> doubt = doubt(rule);
-        verdicts.add(new Verdict(rule, facts.key(), List.copyOf(doubt)));
-        return rule.conclusion() instanceof Conclusion.Find find && found(find.finding(), doubt)
-                ? new FindingFact(this, find.finding(), doubt.isEmpty())
-                : null;
+    /** Takes the verdict of a rule of which no condition fails; it is in doubt where some cannot be told. */
+    Verdict take(Rule rule) {
+        Verdict verdict = new Verdict(rule, facts.key(), List.copyOf(doubt(rule)));
+        verdicts.add(verdict);
+        return verdict;
     }
 
-    private boolean found(String finding, Set<String> doubt) {
-        if (doubt.isEmpty()) {
-            return certain.add(finding);
+    /** Notes what later rules may ask for; whether it is new to them. */
+    boolean note(String fact, Verdict verdict) {
+        if (verdict.speaks()) {
+            return certain.add(fact);
         }
-        Set<String> known = doubtful.get(finding);
-        if (known == null) {
-            doubtful.put(finding, doubt);
-            return true;
-        }
-        known.addAll(doubt);
-        return false;
+        boolean fresh = !doubtful.containsKey(fact);
+        doubtful.computeIfAbsent(fact, key -> new TreeSet<>()).addAll(verdict.doubt());
+        return fresh;
     }
 
-    /** Nouns of what a rule that may hold cannot tell; empty when it holds for certain. */
     private Set<String> doubt(Rule rule) {
         Set<String> nouns = new TreeSet<>();
         for (Condition condition : rule.conditions()) {
-            if (condition instanceof Condition.Found found) {
-                nouns.addAll(doubt(found));
+            if (condition instanceof Condition.OnVerdicts earlier) {
+                nouns.addAll(doubt(earlier));
             } else if (condition instanceof Condition.OnOption own && own.truth(facts) == Truth.UNKNOWN) {
-                nouns.add(own.field().noun());
+                nouns.add(own.noun());
             }
         }
         return nouns;
     }
 
-    private Set<String> doubt(Condition.Found condition) {
-        return condition.wanted() && certain.contains(condition.finding())
+    /** What is wanted and there for certain is in no doubt, whatever else says the same. */
+    private Set<String> doubt(Condition.OnVerdicts earlier) {
+        return earlier.wanted() && certain.contains(earlier.fact())
                 ? Set.of()
-                : doubtful.getOrDefault(condition.finding(), Set.of());
+                : doubtful.getOrDefault(earlier.fact(), Set.of());
     }
 }

@@ -17,7 +17,7 @@ public sealed interface Conclusion {
         return List.of();
     }
 
-    /** Exclude, measure first, not in the room, caution: conclusions without an object. */
+    /** Exclude, measure first, not in the room: conclusions without an object. */
     record Plainly(Kind kind) implements Conclusion {
         @Override
         public String sentence() {
@@ -38,8 +38,8 @@ public sealed interface Conclusion {
         }
     }
 
-    /** A reason for or against. */
-    record Prefer(Kind kind, Strength strength) implements Conclusion {
+    /** A caution, or a reason for or against, with how much it counts. */
+    record Weighed(Kind kind, Strength strength) implements Conclusion {
         @Override
         public String sentence() {
             return kind.sentence() + " " + strength.words();
@@ -103,32 +103,45 @@ public sealed interface Conclusion {
 
     /** Kinds of conclusion; stage, prefix and class follow from the kind, never from the author. */
     enum Kind {
-        FIND(1, "1-findings", "FIN", "finding", "find"),
-        EXCLUDE(2, "2-exclusions", "EXC", "contraindication", "exclude"),
-        MEASURE_FIRST(2, "2-exclusions", "NEE", "data-quality", "measure first"),
-        NOT_IN_ROOM(2, "2-exclusions", "ROM", "logistics", "mark as not in the room"),
-        CAUTION(3, "3-cautions", "CAU", "caution", "caution"),
-        PREFER(4, "4-preferences", "PRE", "preference", "prefer"),
-        DISFAVOUR(4, "4-preferences", "PRE", "preference", "disfavour"),
-        SET(5, "5-settings", "SET", "setting", "set");
+        FIND(1, "1-findings", "FIN", "finding", "find", "finding"),
+        EXCLUDE(2, "2-exclusions", "EXC", "contraindication", "exclude", "reason to exclude"),
+        MEASURE_FIRST(2, "2-exclusions", "NEE", "data-quality", "measure first", "need to measure first"),
+        NOT_IN_ROOM(2, "2-exclusions", "ROM", "logistics", "mark as not in the room", "device or drug missing"),
+        CAUTION(3, "3-cautions", "CAU", "caution", "caution", "caution"),
+        PREFER(4, "4-preferences", "PRE", "preference", "prefer", "reason to prefer"),
+        DISFAVOUR(4, "4-preferences", "PRE", "preference", "disfavour", "reason to disfavour"),
+        SET(5, "5-settings", "SET", "setting", "set", "setting");
 
         private final int stage;
         private final String folder;
         private final String prefix;
         private final String ruleClass;
         private final String sentence;
+        private final String noun;
 
-        Kind(int stage, String folder, String prefix, String ruleClass, String sentence) {
+        Kind(int stage, String folder, String prefix, String ruleClass, String sentence, String noun) {
             this.stage = stage;
             this.folder = folder;
             this.prefix = prefix;
             this.ruleClass = ruleClass;
             this.sentence = sentence;
+            this.noun = noun;
         }
 
         /** 1 to 5; stages run in this order. */
         public int stage() {
             return stage;
+        }
+
+        /** The kinds a later rule may ask for; a need to measure is none, for it turns up when something is blanked. */
+        static final List<Kind> ASKED_LATER = List.of(EXCLUDE, NOT_IN_ROOM, CAUTION, PREFER, DISFAVOUR);
+
+        String one() {
+            return "a " + noun;
+        }
+
+        String none() {
+            return "no " + noun;
         }
 
         String folder() {

@@ -22,15 +22,12 @@ final class Conclusions {
     Conclusions(Knowledge knowledge, Sentences sentences) {
         this.sentences = sentences;
         knowledge.glossary().settings().values().forEach(setting -> settings.put(setting.name(), setting));
-        plainly(
-                Conclusion.Kind.EXCLUDE,
-                Conclusion.Kind.MEASURE_FIRST,
-                Conclusion.Kind.NOT_IN_ROOM,
-                Conclusion.Kind.CAUTION);
+        plainly(Conclusion.Kind.EXCLUDE, Conclusion.Kind.MEASURE_FIRST, Conclusion.Kind.NOT_IN_ROOM);
         for (Conclusion.Strength strength : Conclusion.Strength.values()) {
-            learn(new Conclusion.Prefer(Conclusion.Kind.PREFER, strength));
+            learn(new Conclusion.Weighed(Conclusion.Kind.PREFER, strength));
             if (strength != Conclusion.Strength.FIRST_CHOICE) {
-                learn(new Conclusion.Prefer(Conclusion.Kind.DISFAVOUR, strength));
+                learn(new Conclusion.Weighed(Conclusion.Kind.DISFAVOUR, strength));
+                learn(new Conclusion.Weighed(Conclusion.Kind.CAUTION, strength));
             }
         }
     }

@@ -15,8 +15,13 @@ public sealed interface Condition {
         /** The field it asks about. */
         GlossaryField field();
 
+        /** What it asks about, in the words of "... is not recorded". */
+        default String noun() {
+            return field().noun();
+        }
+
         /** Whether it holds for an option. */
-        Truth truth(OptionFacts facts);
+        Truth truth(AnswerBook facts);
 
         /** Limits it compares with. */
         default List<Quantity> limits() {
@@ -27,7 +32,7 @@ public sealed interface Condition {
     /** A number compared with a limit. */
     record Compared(GlossaryField field, Comparison comparison, Quantity limit) implements OnOption {
         @Override
-        public Truth truth(OptionFacts facts) {
+        public Truth truth(AnswerBook facts) {
             return facts.answer(field.id()) instanceof Answer.Number number
                     ? Truth.of(comparison.holds(number.value(), limit.value()))
                     : Truth.UNKNOWN;
@@ -44,12 +49,12 @@ public sealed interface Condition {
         }
     }
 
-    /** A number between two limits, both included. */
-    record Between(GlossaryField field, Quantity low, Quantity high) implements OnOption {
+    /** A number between two limits, both included, or one that is not. */
+    record Between(GlossaryField field, boolean within, Quantity low, Quantity high) implements OnOption {
         @Override
-        public Truth truth(OptionFacts facts) {
+        public Truth truth(AnswerBook facts) {
             return facts.answer(field.id()) instanceof Answer.Number number
-                    ? Truth.of(number.value() >= low.value() && number.value() <= high.value())
+                    ? Truth.of((number.value() >= low.value() && number.value() <= high.value()) == within)
                     : Truth.UNKNOWN;
         }
 
@@ -60,14 +65,15 @@ public sealed interface Condition {
 
         @Override
         public String sentence() {
-            return field.name() + " is between limit " + low.id() + " and limit " + high.id();
+            return field.name() + (within ? " is between limit " : " is not between limit ") + low.id() + " and limit "
+                    + high.id();
         }
     }
 
     /** A word that is, or is not, among some. */
     record AmongWords(GlossaryField field, boolean among, List<String> words) implements OnOption {
         @Override
-        public Truth truth(OptionFacts facts) {
+        public Truth truth(AnswerBook facts) {
             return facts.answer(field.id()) instanceof Answer.OneWord word
                     ? Truth.of(words.contains(word.word()) == among)
                     : Truth.UNKNOWN;
@@ -82,7 +88,7 @@ public sealed interface Condition {
     /** A set that holds any, or none, of some words. */
     record AnyOf(GlossaryField field, boolean any, List<String> words) implements OnOption {
         @Override
-        public Truth truth(OptionFacts facts) {
+        public Truth truth(AnswerBook facts) {
             return facts.answer(field.id()) instanceof Answer.Words held
                     ? Truth.of(words.stream().anyMatch(held.words()::contains) == any)
                     : Truth.UNKNOWN;
@@ -97,7 +103,7 @@ public sealed interface Condition {
     /** Yes or no as wanted. */
     record Holds(GlossaryField field, boolean wanted) implements OnOption {
         @Override
-        public Truth truth(OptionFacts facts) {
+        public Truth truth(AnswerBook facts) {
             return facts.answer(field.id()) instanceof Answer.Flag flag
                     ? Truth.of(flag.holds() == wanted)
                     : Truth.UNKNOWN;
@@ -112,7 +118,7 @@ public sealed interface Condition {
     /** Nothing is recorded; the one condition that is never in doubt. */
     record Unrecorded(GlossaryField field) implements OnOption {
         @Override
-        public Truth truth(OptionFacts facts) {
+        public Truth truth(AnswerBook facts) {
             return Truth.of(facts.answer(field.id()) instanceof Answer.Unknown);
         }
 
@@ -122,11 +128,75 @@ public sealed interface Condition {
         }
     }
 
+    /** A condition on another segment of the same leg: some other segment fulfils it, or none does. */
+    record Elsewhere(boolean wanted, OnOption condition) implements OnOption {
+        static final String WANTED = "in another segment of this leg ";
+        static final String UNWANTED = "in no other segment of this leg ";
+
+        @Override
+        public GlossaryField field() {
+            return condition.field();
+        }
+
+        @Override
+        public String noun() {
+            return condition.noun() + " of another segment";
+        }
+
+        @Override
+        public Truth truth(AnswerBook facts) {
+            Truth some = facts.elsewhere().stream().map(condition::truth).reduce(Truth.FALSE, Truth::or);
+            return wanted ? some : some.not();
+        }
+
+        @Override
+        public List<Quantity> limits() {
+            return condition.limits();
+        }
+
+        @Override
+        public String sentence() {
+            return (wanted ? WANTED : UNWANTED) + condition.sentence();
+        }
+    }
+
+    /** A condition on what rules of earlier stages said of the option. */
+    sealed interface OnVerdicts extends Condition {
+        /** The name under which the engine keeps such verdicts. */
+        String fact();
+
+        /** Whether there must be one, or must be none. */
+        boolean wanted();
+    }
+
     /** A finding of stage 1 holds, or does not. */
-    record Found(String finding, boolean wanted) implements Condition {
+    record Found(String finding, boolean wanted) implements OnVerdicts {
+        @Override
+        public String fact() {
+            return finding;
+        }
+
         @Override
         public String sentence() {
             return "the finding " + finding + (wanted ? " holds" : " does not hold");
+        }
+    }
+
+    /** Some rule of an earlier stage came to a kind of conclusion, or none did. */
+    record Earlier(Conclusion.Kind kind, boolean wanted) implements OnVerdicts {
+        @Override
+        public String fact() {
+            return factOf(kind);
+        }
+
+        /** Distinct from every finding, whose names hold no blank. */
+        static String factOf(Conclusion.Kind kind) {
+            return "verdict " + kind.sentence();
+        }
+
+        @Override
+        public String sentence() {
+            return wanted ? "there is " + kind.one() : "there is " + kind.none();
         }
     }
 
@@ -158,6 +228,11 @@ public sealed interface Condition {
     }
 
     /** The fields that are given by the program, never by a case, and so are never unknown. */
-    Set<String> ALWAYS_KNOWN =
-            Set.of("option.family", "option.technique", "option.needs", "segment.vein", "segment.level");
+    Set<String> ALWAYS_KNOWN = Set.of(
+            "option.family",
+            "option.technique",
+            "option.needs",
+            "segment.vein",
+            "segment.level",
+            "segment.chosenFamily");
 }

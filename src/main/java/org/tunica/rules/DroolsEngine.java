@@ -10,11 +10,15 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.drools.model.DSL;
+import org.drools.model.Drools;
 import org.drools.model.Index;
 import org.drools.model.PatternDSL;
 import org.drools.model.RuleItemBuilder;
 import org.drools.model.Variable;
+import org.drools.model.functions.Block2;
 import org.drools.model.functions.Function1;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -24,8 +28,8 @@ import org.kie.api.runtime.KieSession;
 /**
  * Runs the rule tree in Drools through its canonical model, stage by stage.
  *
- * <p>The engine matches what no condition forbids; the candidate then tells what is certain from what is in doubt. Only the
- * findings of stage 1 are inserted as facts; the other verdicts stay with their candidate, because nothing later asks for them.
+ * <p>The engine matches what no condition forbids; the candidate then tells what is certain from what is in doubt. Only what a
+ * later rule asks for is inserted as a fact; every verdict stays with its candidate.
  */
 final class DroolsEngine {
     private static final String PACKAGE = "org.tunica.rules";
@@ -36,7 +40,14 @@ final class DroolsEngine {
     private final KieBase kieBase;
     private final int rulesCount;
 
+    /** What some rule asks of earlier stages. */
+    private final Set<String> asked;
+
     DroolsEngine(List<Rule> rules) {
+        this.asked = rules.stream()
+                .flatMap(rule -> rule.onVerdicts().stream())
+                .map(Condition.OnVerdicts::fact)
+                .collect(Collectors.toSet());
         ModelImpl model = new ModelImpl();
         List<Rule> ordered = rules.stream().sorted(Verdict.ORDER_OF_RULES).toList();
         for (int place = 0; place < ordered.size(); place++) {
@@ -76,13 +87,9 @@ final class DroolsEngine {
         Variable<Candidate> option = DSL.declarationOf(Candidate.class, "option");
         List<RuleItemBuilder<?>> items = new ArrayList<>();
         items.add(optionPattern(rule, option));
-        rule.onFindings().forEach(condition -> items.add(findingItem(condition, option)));
-        items.add(on(option).execute((drools, candidate) -> {
-            FindingFact finding = candidate.take(rule);
-            if (finding != null) {
-                drools.insert(finding);
-            }
-        }));
+        rule.onVerdicts().forEach(condition -> items.add(earlierItem(condition, option)));
+        String fact = EarlierVerdict.factOf(rule);
+        items.add(on(option).execute(asked.contains(fact) ? tellingLaterRules(rule, fact) : (drools, candidate) -> candidate.take(rule)));
         return PatternDSL.rule(PACKAGE, rule.id())
                 .attribute(org.drools.model.Rule.Attribute.SALIENCE, salience)
                 .build(items.toArray(RuleItemBuilder[]::new));
@@ -96,24 +103,36 @@ final class DroolsEngine {
         return pattern;
     }
 
-    /** A wanted finding must be there, be it in doubt; an unwanted one must not be there for certain. */
-    private static RuleItemBuilder<?> findingItem(Condition.Found condition, Variable<Candidate> option) {
-        Variable<FindingFact> found = DSL.declarationOf(FindingFact.class);
-        PatternDSL.PatternDef<FindingFact> pattern = pattern(found)
+    private static Block2<Drools, Candidate> tellingLaterRules(Rule rule, String fact) {
+        return (drools, candidate) -> {
+            Verdict verdict = candidate.take(rule);
+            if (candidate.note(fact, verdict)) {
+                drools.insert(new EarlierVerdict(candidate, fact, verdict.speaks()));
+            }
+        };
+    }
+
+    /** What is wanted must be there, be it in doubt; what is not wanted must not be there for certain. */
+    private static RuleItemBuilder<?> earlierItem(Condition.OnVerdicts condition, Variable<Candidate> option) {
+        Variable<EarlierVerdict> earlier = DSL.declarationOf(EarlierVerdict.class);
+        PatternDSL.PatternDef<EarlierVerdict> pattern = pattern(earlier)
                 .expr(
-                        "finding " + condition.finding(),
-                        fact -> fact.finding().equals(condition.finding()),
+                        "says " + condition.fact(),
+                        verdict -> verdict.fact().equals(condition.fact()),
                         alphaIndexedBy(
-                                String.class, Index.ConstraintType.EQUAL, 0, FindingFact::finding, condition.finding()))
+                                String.class, Index.ConstraintType.EQUAL, 0, EarlierVerdict::fact, condition.fact()))
                 .expr(
                         "same option",
                         option,
-                        (fact, candidate) -> fact.option().equals(candidate),
+                        (verdict, candidate) -> verdict.option() == candidate,
                         betaIndexedBy(
-                                Candidate.class, Index.ConstraintType.EQUAL, 1, FindingFact::option, Function1.identity()));
-        if (condition.wanted()) {
-            return DSL.exists(pattern);
-        }
-        return not(pattern.expr("for certain", FindingFact::certain));
+                                Candidate.class,
+                                Index.ConstraintType.EQUAL,
+                                1,
+                                EarlierVerdict::option,
+                                Function1.identity()));
+        return condition.wanted()
+                ? DSL.exists(pattern)
+                : not(pattern.expr("for certain", EarlierVerdict::certain));
     }
 }

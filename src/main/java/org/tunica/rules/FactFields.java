@@ -28,14 +28,14 @@ final class FactFields {
     private final Map<String, Function<Considered, Answer>> answers = new LinkedHashMap<>();
     private final Map<String, String> nouns;
 
-    FactFields(Knowledge knowledge) {
+    FactFields(Knowledge knowledge, Map<String, Function<Segment, Answer>> ofSegment) {
         nouns = knowledge.glossary().fields().values().stream()
                 .collect(Collectors.toMap(GlossaryField::id, GlossaryField::noun));
         technique();
         patient();
         room();
         limb();
-        segment();
+        segment(ofSegment);
         derived();
         foreseen();
     }
@@ -135,31 +135,8 @@ final class FactFields {
         word("limb.deepVeins", option -> Answer.ofWord(option.limb().deepVeins()));
     }
 
-    private void segment() {
-        word(
-                "segment.vein",
-                option -> Answer.ofWord(Optional.of(option.segment().vein())));
-        word(
-                "segment.level",
-                option -> Answer.ofWord(Optional.of(option.segment().level())));
-        measured("segment.lengthCm", Segment::lengthCm);
-        measured("segment.straightCm", Segment::straightCm);
-        measured("segment.lumenDiameterMm", Segment::lumenDiameterMm);
-        measured("segment.wallThicknessMm", Segment::wallThicknessMm);
-        measured("segment.depthToSkinMm", Segment::depthToSkinMm);
-        measured("segment.nerveGapMm", segment -> segment.nerve().gapMm());
-        measured("segment.refluxSeconds", Segment::refluxSeconds);
-        word("segment.course", option -> Answer.ofWord(option.segment().course()));
-        flag("segment.withinFascia", option -> option.segment().withinFascia());
-        word("segment.thrombus", option -> Answer.ofWord(option.segment().thrombus()));
-        word(
-                "segment.earlierTreatment",
-                option -> Answer.ofWord(option.segment().earlierTreatment()));
-        measured("segment.topToDeepJunctionCm", Segment::topToDeepJunctionCm);
-        flag("segment.inSpasm", option -> option.segment().measured().inSpasm());
-        word(
-                "segment.posture",
-                option -> Answer.ofWord(option.segment().measured().posture()));
+    private void segment(Map<String, Function<Segment, Answer>> ofSegment) {
+        ofSegment.forEach((id, read) -> answers.put(id, option -> read.apply(option.segment())));
     }
 
     private void derived() {
@@ -235,10 +212,6 @@ final class FactFields {
 
     private void word(String id, Function<Considered, Answer> read) {
         answers.put(id, read);
-    }
-
-    private void measured(String id, Function<Segment, OptionalDouble> read) {
-        number(id, option -> read.apply(option.segment()));
     }
 
     private void computed(String id, Function<SegmentNumbers, OptionalDouble> read) {

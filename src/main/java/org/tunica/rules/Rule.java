@@ -16,6 +16,7 @@ import org.tunica.knowledge.Standing;
  * @param standing how well the rule as a whole is supported
  * @param change number of the change record
  * @param ruleClass finding, contraindication, data-quality, logistics, caution, preference or setting
+ * @param hazards ids of the hazards it controls
  * @param conditions all must hold
  * @param because the reason for the clinician
  * @param place file and line
@@ -28,6 +29,7 @@ public record Rule(
         String change,
         YearMonth reviewBy,
         String ruleClass,
+        List<String> hazards,
         List<Condition> conditions,
         Conclusion conclusion,
         String because,
@@ -35,6 +37,7 @@ public record Rule(
 
     public Rule {
         sources = List.copyOf(sources);
+        hazards = List.copyOf(hazards);
         conditions = List.copyOf(conditions);
     }
 
@@ -43,6 +46,14 @@ public record Rule(
         return conditions.stream()
                 .filter(Condition.OnOption.class::isInstance)
                 .map(Condition.OnOption.class::cast)
+                .toList();
+    }
+
+    /** Conditions on what earlier stages said, in the order of the file. */
+    public List<Condition.OnVerdicts> onVerdicts() {
+        return conditions.stream()
+                .filter(Condition.OnVerdicts.class::isInstance)
+                .map(Condition.OnVerdicts.class::cast)
                 .toList();
     }
 

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.Nearest;
+import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 
@@ -17,12 +18,17 @@ public final class RuleBook {
     private final List<Rule> rules;
     private final List<Function<Considered, Answer>> fields;
     private final Map<String, Integer> places = new HashMap<>();
+    private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
 
-    private RuleBook(List<Rule> rules, Map<String, Function<Considered, Answer>> fields) {
+    private RuleBook(
+            List<Rule> rules,
+            Map<String, Function<Considered, Answer>> fields,
+            Map<String, Function<Segment, Answer>> segmentFields) {
         this.rules = List.copyOf(rules);
         this.fields = List.copyOf(fields.values());
         fields.keySet().forEach(id -> places.put(id, places.size()));
+        this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
     }
 
@@ -33,7 +39,8 @@ public final class RuleBook {
      */
     public static RuleBook of(Bundle bundle, Knowledge knowledge) {
         Faults faults = new Faults();
-        Map<String, Function<Considered, Answer>> fields = new FactFields(knowledge).answers();
+        Map<String, Function<Segment, Answer>> segmentFields = new SegmentFields(knowledge).answers();
+        Map<String, Function<Considered, Answer>> fields = new FactFields(knowledge, segmentFields).answers();
         everyFieldHasAnAnswer(knowledge, fields, faults);
         List<Rule> rules = new RuleParser(knowledge, faults).parse(bundle.under("rules/", ".rule"));
         new RuleChecks(knowledge, faults).check(rules);
@@ -41,7 +48,7 @@ public final class RuleBook {
             faults.add("rules", "there is no rule");
         }
         faults.throwIfAny("rules");
-        return new RuleBook(rules, fields);
+        return new RuleBook(rules, fields, segmentFields);
     }
 
     /** The rules in order of file and line. */
@@ -56,10 +63,14 @@ public final class RuleBook {
         return used;
     }
 
-    /** What the fields say about an option. */
+    /** What the fields say about an option, and what was recorded of the other segments of its leg. */
     public OptionFacts facts(Considered option) {
         Answer[] answers = fields.stream().map(field -> field.apply(option)).toArray(Answer[]::new);
-        return new OptionFacts(option.key(), places, answers);
+        List<OtherSegment> elsewhere = option.limb().segments().stream()
+                .filter(segment -> !segment.ref().equals(option.segment().ref()))
+                .map(segment -> new OtherSegment(segment, segmentFields))
+                .toList();
+        return new OptionFacts(option.key(), places, answers, elsewhere);
     }
 
     /**

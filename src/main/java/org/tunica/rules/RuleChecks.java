@@ -89,10 +89,22 @@ final class RuleChecks {
                     rule.place(),
                     "\"is not recorded\" and \"then measure first\" go together: what is unknown must never count in favour");
         }
-        if (rule.conclusion().kind() == Conclusion.Kind.FIND
-                && !rule.onFindings().isEmpty()) {
+        earlierStagesOnly(rule);
+    }
+
+    private void earlierStagesOnly(Rule rule) {
+        int stage = rule.conclusion().kind().stage();
+        if (stage == Conclusion.Kind.FIND.stage() && !rule.onFindings().isEmpty()) {
             faults.add(rule.place(), rule.id() + " rests a finding on a finding; a rule looks at earlier stages only");
         }
+        rule.conditions().stream()
+                .filter(Condition.Earlier.class::isInstance)
+                .map(Condition.Earlier.class::cast)
+                .filter(condition -> condition.kind().stage() >= stage)
+                .forEach(condition -> faults.add(
+                        rule.place(),
+                        rule.id() + " asks whether \"" + condition.sentence()
+                                + "\", which is not settled yet; a rule looks at earlier stages only"));
     }
 
     private void noNumber(Rule rule, String where, String text) {

@@ -14,7 +14,7 @@ import org.tunica.knowledge.Standing;
 /** Reads the line of a rule that says who stands behind it. */
 final class RuleHeader {
     private static final Pattern FORM = Pattern.compile("source (S-\\d{4}(?: S-\\d{4})*), ([a-z]+)  +change (\\d{4})"
-            + "  +review by (\\d{4}-\\d{2})  +class ([a-z-]+)");
+            + "  +review by (\\d{4}-\\d{2})  +class ([a-z-]+)(?:  +hazard (HZ-\\d{2}(?: HZ-\\d{2})*))?");
 
     /** The header of a line, or null when it is faulty (noted). */
     @Nullable
@@ -27,7 +27,7 @@ final class RuleHeader {
             faults.add(
                     line.place(),
                     "expected \"source <S-0001 ...>, <standing>  change <0001>  review by <2027-11>"
-                            + "  class <class>\" with two blanks between the parts");
+                            + "  class <class>\", then perhaps \"hazard <HZ-01 ...>\", with two blanks between the parts");
             return null;
         }
         Optional<Standing> standing = standing(matcher.group(2), line, faults);
@@ -36,7 +36,9 @@ final class RuleHeader {
             return null;
         }
         List<String> sources = List.of(matcher.group(1).split(" "));
-        return new Read(sources, standing.get(), matcher.group(3), reviewBy.get(), matcher.group(5));
+        List<String> hazards =
+                matcher.group(6) == null ? List.of() : List.of(matcher.group(6).split(" "));
+        return new Read(sources, standing.get(), matcher.group(3), reviewBy.get(), matcher.group(5), hazards);
     }
 
     private static Optional<Standing> standing(String word, RuleBlock.Line line, Faults faults) {
@@ -61,5 +63,11 @@ final class RuleHeader {
     }
 
     /** What the header says. */
-    record Read(List<String> sources, Standing standing, String change, YearMonth reviewBy, String ruleClass) {}
+    record Read(
+            List<String> sources,
+            Standing standing,
+            String change,
+            YearMonth reviewBy,
+            String ruleClass,
+            List<String> hazards) {}
 }

@@ -107,6 +107,7 @@ final class RuleParser {
                     read.change(),
                     read.reviewBy(),
                     read.ruleClass(),
+                    read.hazards(),
                     conditions,
                     conclusion,
                     block.because(),

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tunica.casefile.Nearest;
 import org.tunica.knowledge.Glossary;
 import org.tunica.knowledge.GlossaryField;
@@ -19,7 +20,6 @@ import org.tunica.knowledge.Quantity;
  */
 final class Sentences {
     private static final String LIMIT = "limit ";
-    private static final String BETWEEN = "is between ";
     private static final String NOT_RECORDED = " is not recorded";
 
     private final Knowledge knowledge;
@@ -63,8 +63,17 @@ final class Sentences {
         if (flag != null) {
             return flag;
         }
+        for (boolean wanted : List.of(true, false)) {
+            String opening = wanted ? Condition.Elsewhere.WANTED : Condition.Elsewhere.UNWANTED;
+            if (sentence.startsWith(opening)) {
+                return elsewhere(wanted, sentence.substring(opening.length()));
+            }
+        }
         if (sentence.startsWith("the finding ")) {
             return found(sentence);
+        }
+        if (sentence.startsWith("there is ")) {
+            return earlier(sentence);
         }
         if (sentence.endsWith(NOT_RECORDED)) {
             return unrecorded(sentence);
@@ -75,6 +84,36 @@ final class Sentences {
             }
         }
         throw closest(sentence);
+    }
+
+    private Condition elsewhere(boolean wanted, String inner) throws SentenceFault {
+        if (condition(inner) instanceof Condition.OnOption on
+                && on.field().id().startsWith("segment.")
+                && !(on instanceof Condition.Elsewhere)
+                && !(on instanceof Condition.Unrecorded)) {
+            return new Condition.Elsewhere(wanted, on);
+        }
+        throw new SentenceFault("of another segment a rule may ask only what the scan or the history says of it, not \""
+                + inner + "\"");
+    }
+
+    private static Condition earlier(String sentence) throws SentenceFault {
+        for (Conclusion.Kind kind : Conclusion.Kind.ASKED_LATER) {
+            for (boolean wanted : List.of(true, false)) {
+                Condition.Earlier earlier = new Condition.Earlier(kind, wanted);
+                if (earlier.sentence().equals(sentence)) {
+                    return earlier;
+                }
+            }
+        }
+        throw new SentenceFault(
+                "no form fits \"" + sentence + "\"; expected one of: " + String.join(", ", earlierForms()));
+    }
+
+    private static List<String> earlierForms() {
+        return Conclusion.Kind.ASKED_LATER.stream()
+                .flatMap(kind -> Stream.of(true, false).map(wanted -> new Condition.Earlier(kind, wanted).sentence()))
+                .toList();
     }
 
     private Condition found(String sentence) throws SentenceFault {
@@ -120,12 +159,11 @@ final class Sentences {
     }
 
     private Condition number(GlossaryField field, String rest) throws SentenceFault {
-        if (rest.startsWith(BETWEEN)) {
-            String[] ends = rest.substring(BETWEEN.length()).split(" and ", -1);
-            if (ends.length != 2) {
-                throw new SentenceFault("expected \"is between limit <id> and limit <id>\"");
+        for (boolean within : List.of(true, false)) {
+            String words = within ? "is between " : "is not between ";
+            if (rest.startsWith(words)) {
+                return between(field, within, rest.substring(words.length()));
             }
-            return between(field, limit(ends[0], field.unit()), limit(ends[1], field.unit()));
         }
         for (Condition.Comparison comparison : Condition.Comparison.values()) {
             String words = comparison.words() + " ";
@@ -139,14 +177,20 @@ final class Sentences {
                         Arrays.stream(Condition.Comparison.values())
                                 .map(Condition.Comparison::words)
                                 .toList())
-                + ", is between; then limit <id>");
+                + ", is between, is not between; then limit <id>");
     }
 
-    private static Condition between(GlossaryField field, Quantity low, Quantity high) throws SentenceFault {
+    private Condition between(GlossaryField field, boolean within, String rest) throws SentenceFault {
+        String[] ends = rest.split(" and ", -1);
+        if (ends.length != 2) {
+            throw new SentenceFault("expected \"between limit <id> and limit <id>\"");
+        }
+        Quantity low = limit(ends[0], field.unit());
+        Quantity high = limit(ends[1], field.unit());
         if (low.value() > high.value()) {
             throw new SentenceFault("limit " + low.id() + " is above limit " + high.id() + ": nothing lies between");
         }
-        return new Condition.Between(field, low, high);
+        return new Condition.Between(field, within, low, high);
     }
 
     /** The quantity that {@code limit <id>} names, in the unit wanted. */
@@ -201,12 +245,16 @@ final class Sentences {
         List<String> forms = new ArrayList<>(flags.keySet());
         forms.add("the finding <finding> holds");
         forms.add("the finding <finding> does not hold");
+        forms.addAll(earlierForms());
+        forms.add(Condition.Elsewhere.WANTED + "<condition on a field of the segment>");
+        forms.add(Condition.Elsewhere.UNWANTED + "<condition on a field of the segment>");
         for (Opening opening : openings) {
             if (opening.field().kind() == GlossaryField.Kind.NUMBER) {
                 for (Condition.Comparison comparison : Condition.Comparison.values()) {
                     forms.add(opening.words() + comparison.words() + " limit <limit>");
                 }
                 forms.add(opening.words() + "is between limit <limit> and limit <limit>");
+                forms.add(opening.words() + "is not between limit <limit> and limit <limit>");
             } else {
                 forms.add(opening.words() + "<word>");
             }

@@ -10,6 +10,14 @@ public enum Truth {
         return value ? TRUE : FALSE;
     }
 
+    /** Whether one of the two holds. */
+    Truth or(Truth other) {
+        if (this == TRUE || other == TRUE) {
+            return TRUE;
+        }
+        return this == UNKNOWN || other == UNKNOWN ? UNKNOWN : FALSE;
+    }
+
     /** The opposite; the opposite of what cannot be told cannot be told. */
     public Truth not() {
         return switch (this) {

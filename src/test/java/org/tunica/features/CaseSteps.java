@@ -33,6 +33,9 @@ public final class CaseSteps {
             "the devices of the room", new Place("room.devices", Kind.LIST, ""),
             "the nerve", new Place(SEGMENT + "nerve.name", Kind.WORD, ""));
 
+    /** The second segment of the leg, which a scenario adds to the sound one. */
+    private static final String OTHER = "limbs.0.segments.1.";
+
     private final Clinic clinic;
 
     public CaseSteps(Clinic clinic) {
@@ -61,6 +64,18 @@ public final class CaseSteps {
         } else {
             clinic.tree().set(place.path(), place.parse(value));
         }
+    }
+
+    @Given("another segment of the leg like the first")
+    public void anotherSegment() {
+        clinic.tree().repeatSegment("L2");
+    }
+
+    /** What is recorded of the other segment, by the name of the field in the case file. */
+    @Given("^of the other segment the case says ([^:]+): (.+)$")
+    public void ofTheOtherSegment(String noun, String value) {
+        Place place = noun.equals("the technique chosen") ? new Place(SEGMENT + "chosen", Kind.WORD, "") : place(noun);
+        clinic.tree().set(place.path().replace(SEGMENT, OTHER), place.parse(value));
     }
 
     /** Puts a number in the place of what the heat model computes, so that a rule can be shown exactly at its limit. */

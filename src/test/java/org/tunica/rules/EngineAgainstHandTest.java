@@ -122,11 +122,10 @@ class EngineAgainstHandTest {
     private static void judge(Rule rule, OptionFacts option, Map<String, Truth> findings, Set<String> said) {
         Truth all = Truth.TRUE;
         for (Condition condition : rule.conditions()) {
-            Truth one = condition instanceof Condition.Found found
-                    ? found.wanted()
-                            ? findings.getOrDefault(found.finding(), Truth.FALSE)
-                            : findings.getOrDefault(found.finding(), Truth.FALSE)
-                                    .not()
+            Truth one = condition instanceof Condition.OnVerdicts earlier
+                    ? earlier.wanted()
+                            ? findings.getOrDefault(earlier.fact(), Truth.FALSE)
+                            : findings.getOrDefault(earlier.fact(), Truth.FALSE).not()
                     : ((Condition.OnOption) condition).truth(option);
             all = worse(all, one);
         }
@@ -134,9 +133,11 @@ class EngineAgainstHandTest {
             return;
         }
         said.add(option.key() + " " + rule.id() + (all == Truth.TRUE ? "" : "?"));
-        if (rule.conclusion() instanceof Conclusion.Find find
-                && findings.getOrDefault(find.finding(), Truth.FALSE) != Truth.TRUE) {
-            findings.put(find.finding(), all);
+        String fact = rule.conclusion() instanceof Conclusion.Find find
+                ? find.finding()
+                : Condition.Earlier.factOf(rule.conclusion().kind());
+        if (findings.getOrDefault(fact, Truth.FALSE) != Truth.TRUE) {
+            findings.put(fact, all);
         }
     }
 

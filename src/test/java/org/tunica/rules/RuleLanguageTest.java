@@ -48,7 +48,15 @@ class RuleLanguageTest {
                 "the vein is tributary or tributary | :5 | stands twice",
                 "the patient is pregnant and breast feeding | :5 | no form fits",
                 "the vein is not recorded | :5 | always recorded",
-                "the depth to the skin is between limit heat.skin-gap.min | :5 | is between limit <id> and limit <id>",
+                "the depth to the skin is between limit heat.skin-gap.min | :5 | between limit <id> and limit <id>",
+                "the depth to the skin is not between limit heat.skin-gap.min | :5 | between limit <id> and limit <id>",
+                "in another segment of this leg the age is at least limit heat.skin-gap.min | :5 | is in mm but",
+                "in another segment of this leg the patient is pregnant | :5 | of another segment a rule may ask only",
+                "in another segment of this leg the technique works by heat | :5 | of another segment a rule may ask only",
+                "in another segment of this leg the wall thickness is not recorded | :5 | a rule may ask only",
+                "in no other segment of this leg the vein is tributry | :5 | did you mean \"tributary\"",
+                "there is a need to measure first | :5 | there is no reason to exclude",
+                "there is a reason to exclude | :2 | not settled yet",
             })
     void aWrongConditionIsRefusedWithPlaceAndHelp(String condition, String line, String help) {
         String faults = Texts.faults(
@@ -62,7 +70,8 @@ class RuleLanguageTest {
             delimiter = '|',
             value = {
                 "then exclude | then exclud | :6 | no conclusion fits",
-                "then exclude | then caution | :2 | belongs into rules/3-cautions",
+                "then exclude | then caution | :6 | no conclusion fits",
+                "then exclude | then caution strongly | :2 | belongs into rules/3-cautions",
                 "then exclude | then find near-nerve | :2 | belongs into rules/1-findings",
                 "class contraindication | class caution | :2 | must be of class contraindication",
                 "change 0900 | change 0901 | :2 | there is no change record 0901",

@@ -25,6 +25,11 @@ final class Texts {
 
     /** The rules of one file alone, under a change record that lists the ids given. */
     static RuleBook book(String path, String text, String... ids) {
+        return book(Map.of(path, text), ids);
+    }
+
+    /** The rules of some files alone, under a change record that lists the ids given. */
+    static RuleBook book(Map<String, String> files, String... ids) {
         Map<String, String> texts = new TreeMap<>();
         SHIPPED.texts().forEach((name, content) -> {
             if (!name.startsWith("rules/")) {
@@ -35,7 +40,7 @@ final class Texts {
                 .forEach((name, content) ->
                         texts.put(name, content.replaceAll("(?ms)^rules:.*?^(?=[a-z])", "rules: []\n")));
         texts.put("rules/changes/0900-test.yaml", change(ids));
-        texts.put(path, text);
+        texts.putAll(files);
         Bundle bundle = Bundle.of(texts);
         return RuleBook.of(bundle, Knowledge.of(bundle));
     }
