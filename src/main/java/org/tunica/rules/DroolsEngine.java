@@ -38,6 +38,7 @@ final class DroolsEngine {
     private static final int SLACK = 1;
 
     private final KieBase kieBase;
+    private final org.kie.api.runtime.KieSessionsPool pool;
     private final int rulesCount;
 
     /** What some rule asks of earlier stages. */
@@ -55,6 +56,7 @@ final class DroolsEngine {
         }
         this.kieBase = KieBaseBuilder.createKieBaseFromModel(model);
         this.rulesCount = rules.size();
+        this.pool = kieBase.newKieSessionsPool(1);
     }
 
     /** All verdicts in order; the rules run in theirs, so that little is left to sort. */
@@ -71,7 +73,7 @@ final class DroolsEngine {
     }
 
     private void run(List<Candidate> candidates) {
-        KieSession session = kieBase.newKieSession();
+        KieSession session = pool.newKieSession();
         try {
             candidates.forEach(session::insert);
             int bound = rulesCount * candidates.size() + SLACK;
