@@ -39,7 +39,8 @@ final class HandWriter {
                 .collect(Collectors.joining());
         return """
                 package written;
-                import java.util.List;
+                import java.util.*;
+                import org.tunica.knowledge.GlossaryField;
                 import org.tunica.rules.*;
                 public final class ByHand implements HandRules {
                   static final class Option { OptionKey key; Option[] elsewhere;
@@ -48,13 +49,13 @@ final class HandWriter {
                   static final class State {
                 """ + states() + """
                   }
-                  public Object read(OptionFacts facts) {
+                  public Object read(OptionFacts facts, Map<String, GlossaryField> fields) {
                     Option o = new Option(); o.key = facts.key();
                 """ + reads(conditions.fields()) + """
-                    o.elsewhere = HandReader.elsewhere(facts).stream().map(ByHand::other).toArray(Option[]::new);
+                    o.elsewhere = HandReader.elsewhere(facts).stream().map(segment -> other(segment, fields)).toArray(Option[]::new);
                     return o;
                   }
-                  static Option other(AnswerBook facts) {
+                  static Option other(AnswerBook facts, Map<String, GlossaryField> fields) {
                     Option o = new Option();
                 """ + reads(conditions.fieldsElsewhere()) + """
                     return o;
@@ -108,7 +109,7 @@ final class HandWriter {
 
     private String read(GlossaryField field) {
         String name = "o." + HandConditions.name(field);
-        String answer = "facts.answer(\"" + field.id() + "\")";
+        String answer = "facts.answer(fields.get(\"" + field.id() + "\"))";
         return switch (field.kind()) {
             case NUMBER -> name + " = HandReader.number(" + answer + ");\n";
             case FLAG -> name + " = HandReader.flag(" + answer + ");\n";

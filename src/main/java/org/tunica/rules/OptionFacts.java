@@ -1,21 +1,19 @@
 package org.tunica.rules;
 
 import java.util.List;
-import java.util.Map;
+import org.tunica.knowledge.GlossaryField;
 
 /** An option with the answers of all fields, which conditions ask. Immutable. */
 public final class OptionFacts implements AnswerBook {
     private final OptionKey key;
 
-    /** Where each field's answer stands; one map for all options of a release, which makes a look-up cheap. */
-    private final Map<String, Integer> places;
-
+    /** By the place of the field in the glossary: two thousand conditions ask for each segment. */
     private final Answer[] answers;
+
     private final List<OtherSegment> elsewhere;
 
-    OptionFacts(OptionKey key, Map<String, Integer> places, Answer[] answers, List<OtherSegment> elsewhere) {
+    OptionFacts(OptionKey key, Answer[] answers, List<OtherSegment> elsewhere) {
         this.key = key;
-        this.places = places;
         this.answers = answers;
         this.elsewhere = List.copyOf(elsewhere);
     }
@@ -25,15 +23,11 @@ public final class OptionFacts implements AnswerBook {
         return key;
     }
 
-    /**
-     * The same option with another answer to one field, to ask "what if".
-     *
-     * @throws IllegalArgumentException when there is no such field
-     */
-    public OptionFacts with(String fieldId, Answer answer) {
+    /** The same option with another answer to one field, to ask "what if". */
+    public OptionFacts with(GlossaryField field, Answer answer) {
         Answer[] changed = answers.clone();
-        changed[place(fieldId)] = answer;
-        return new OptionFacts(key, places, changed, elsewhere);
+        changed[field.place()] = answer;
+        return new OptionFacts(key, changed, elsewhere);
     }
 
     @Override
@@ -42,15 +36,7 @@ public final class OptionFacts implements AnswerBook {
     }
 
     @Override
-    public Answer answer(String fieldId) {
-        return answers[place(fieldId)];
-    }
-
-    private int place(String fieldId) {
-        Integer place = places.get(fieldId);
-        if (place == null) {
-            throw new IllegalArgumentException("no field " + fieldId);
-        }
-        return place;
+    public Answer answer(GlossaryField field) {
+        return answers[field.place()];
     }
 }

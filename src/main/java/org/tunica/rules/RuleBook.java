@@ -1,7 +1,6 @@
 package org.tunica.rules;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,18 +15,18 @@ import org.tunica.knowledge.Knowledge;
 /** The rules of a release, checked whole and ready to judge. Immutable and safe for several threads. */
 public final class RuleBook {
     private final List<Rule> rules;
+    /** In the order of the glossary. */
     private final List<Function<Considered, Answer>> fields;
-    private final Map<String, Integer> places = new HashMap<>();
+
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
 
     private RuleBook(
             List<Rule> rules,
-            Map<String, Function<Considered, Answer>> fields,
+            List<Function<Considered, Answer>> fields,
             Map<String, Function<Segment, Answer>> segmentFields) {
         this.rules = List.copyOf(rules);
-        this.fields = List.copyOf(fields.values());
-        fields.keySet().forEach(id -> places.put(id, places.size()));
+        this.fields = List.copyOf(fields);
         this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
     }
@@ -48,7 +47,9 @@ public final class RuleBook {
             faults.add("rules", "there is no rule");
         }
         faults.throwIfAny("rules");
-        return new RuleBook(rules, fields, segmentFields);
+        List<Function<Considered, Answer>> inOrder =
+                knowledge.glossary().fields().keySet().stream().map(fields::get).toList();
+        return new RuleBook(rules, inOrder, segmentFields);
     }
 
     /** The rules in order of file and line. */
@@ -70,7 +71,7 @@ public final class RuleBook {
                 .filter(segment -> !segment.ref().equals(option.segment().ref()))
                 .map(segment -> new OtherSegment(segment, segmentFields))
                 .toList();
-        return new OptionFacts(option.key(), places, answers, elsewhere);
+        return new OptionFacts(option.key(), answers, elsewhere);
     }
 
     /**
