@@ -48,15 +48,22 @@ public final class Candidate {
     }
 
     private Set<String> doubt(Rule rule) {
-        Set<String> nouns = new TreeSet<>();
+        Set<String> nouns = Set.of();
         for (Condition condition : rule.conditions()) {
-            if (condition instanceof Condition.OnVerdicts earlier) {
-                nouns.addAll(doubt(earlier));
-            } else if (condition instanceof Condition.OnOption own && own.truth(facts) == Truth.UNKNOWN) {
-                nouns.add(own.noun());
+            Set<String> more = doubt(condition);
+            if (!more.isEmpty()) {
+                nouns = nouns.isEmpty() ? new TreeSet<>() : nouns;
+                nouns.addAll(more);
             }
         }
         return nouns;
+    }
+
+    private Set<String> doubt(Condition condition) {
+        if (condition instanceof Condition.OnOption own) {
+            return own.truth(facts) == Truth.UNKNOWN ? Set.of(own.noun()) : Set.of();
+        }
+        return doubt((Condition.OnVerdicts) condition);
     }
 
     /** What is wanted and there for certain is in no doubt, whatever else says the same. */

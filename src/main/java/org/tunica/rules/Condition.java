@@ -1,5 +1,6 @@
 package org.tunica.rules;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import org.tunica.knowledge.GlossaryField;
@@ -90,7 +91,7 @@ public sealed interface Condition {
         @Override
         public Truth truth(AnswerBook facts) {
             return facts.answer(field) instanceof Answer.Words held
-                    ? Truth.of(words.stream().anyMatch(held.words()::contains) == any)
+                    ? Truth.of(Collections.disjoint(words, held.words()) != any)
                     : Truth.UNKNOWN;
         }
 
