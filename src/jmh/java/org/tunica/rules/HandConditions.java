@@ -44,10 +44,10 @@ final class HandConditions {
                     : "!(" + field + opposite(compared.comparison()) + limit + ")";
         }
         if (condition instanceof Condition.Between between) {
-            String inside =
-                    field + " >= " + between.low().value() + " && " + field + " <= " + between.high().value();
-            String outside =
-                    field + " < " + between.low().value() + " || " + field + " > " + between.high().value();
+            String inside = field + " >= " + between.low().value() + " && " + field + " <= "
+                    + between.high().value();
+            String outside = field + " < " + between.low().value() + " || " + field + " > "
+                    + between.high().value();
             return between.within() == certain ? choose(certain, inside) : choose(certain, outside);
         }
         if (condition instanceof Condition.AmongWords words) {
@@ -77,7 +77,8 @@ final class HandConditions {
         String known = condition.words().stream()
                 .map(word -> field + sign + values.indexOf(word))
                 .collect(Collectors.joining(join, "(", ")"));
-        if (condition.among() == certain || Condition.ALWAYS_KNOWN.contains(condition.field().id())) {
+        if (condition.among() == certain
+                || Condition.ALWAYS_KNOWN.contains(condition.field().id())) {
             return known;
         }
         return certain ? "(" + field + " != -1 && " + known + ")" : "(" + field + " == -1 || " + known + ")";

@@ -57,7 +57,8 @@ final class HandWriter {
                   }
                   static Option other(AnswerBook facts, Map<String, GlossaryField> fields) {
                     Option o = new Option();
-                """ + reads(conditions.fieldsElsewhere()) + """
+                """
+                + reads(conditions.fieldsElsewhere()) + """
                     return o;
                   }
                   public void judge(Object option, List<Said> into) {
@@ -91,8 +92,8 @@ final class HandWriter {
                 .map(field -> switch (field.kind()) {
                     case NUMBER -> "double " + HandConditions.name(field) + ";\n";
                     case WORD, FLAG -> "int " + HandConditions.name(field) + ";\n";
-                    case SET -> "long " + HandConditions.name(field) + "; boolean " + HandConditions.name(field)
-                            + "Known;\n";
+                    case SET ->
+                        "long " + HandConditions.name(field) + "; boolean " + HandConditions.name(field) + "Known;\n";
                 })
                 .collect(Collectors.joining());
     }
@@ -121,14 +122,17 @@ final class HandWriter {
     }
 
     private static String list(List<String> words) {
-        return words.stream().map(word -> "\"" + word + "\"").collect(Collectors.joining(", ", "List.of(", ")"))
+        return words.stream()
+                .map(word -> "\"" + word + "\"")
+                .collect(Collectors.joining(", ", "List.of(", ")"))
                 .replace("List.of()", "List.<String>of()");
     }
 
     private String loops() {
         return conditions.loops().entrySet().stream()
-                .map(loop -> "  static boolean " + loop.getValue() + "(Option here) {\n    for (Option o : here.elsewhere) if ("
-                        + loop.getKey() + ") return true;\n    return false;\n  }\n")
+                .map(loop -> "  static boolean " + loop.getValue()
+                        + "(Option here) {\n    for (Option o : here.elsewhere) if (" + loop.getKey()
+                        + ") return true;\n    return false;\n  }\n")
                 .collect(Collectors.joining());
     }
 
@@ -141,7 +145,9 @@ final class HandWriter {
         if (result != 0) {
             throw new IllegalStateException(file + " does not compile");
         }
-        URLClassLoader loader = new URLClassLoader(new URL[] {folder.toUri().toURL()}, HandRules.class.getClassLoader());
-        return (HandRules) loader.loadClass("written.ByHand").getDeclaredConstructor().newInstance();
+        URLClassLoader loader =
+                new URLClassLoader(new URL[] {folder.toUri().toURL()}, HandRules.class.getClassLoader());
+        return (HandRules)
+                loader.loadClass("written.ByHand").getDeclaredConstructor().newInstance();
     }
 }

@@ -105,9 +105,7 @@ public sealed interface Condition {
     record Holds(GlossaryField field, boolean wanted) implements OnOption {
         @Override
         public Truth truth(AnswerBook facts) {
-            return facts.answer(field) instanceof Answer.Flag flag
-                    ? Truth.of(flag.holds() == wanted)
-                    : Truth.UNKNOWN;
+            return facts.answer(field) instanceof Answer.Flag flag ? Truth.of(flag.holds() == wanted) : Truth.UNKNOWN;
         }
 
         @Override

@@ -37,9 +37,9 @@ final class DroolsEngine {
     /** A rule can speak about an option at most once, certain or in doubt; one more firing means the model is wrong. */
     private static final int SLACK = 1;
 
-
     /** Sessions are used again: a new one spends a sixth of a run on its memories. Safe for several threads. */
     private final KieSessionsPool sessions;
+
     private final int rulesCount;
 
     /** What some rule asks of earlier stages. */
@@ -91,7 +91,11 @@ final class DroolsEngine {
         items.add(optionPattern(rule, option));
         rule.onVerdicts().forEach(condition -> items.add(earlierItem(condition, option)));
         String fact = EarlierVerdict.factOf(rule);
-        items.add(on(option).execute(asked.contains(fact) ? tellingLaterRules(rule, fact) : (drools, candidate) -> candidate.take(rule)));
+        items.add(on(option)
+                .execute(
+                        asked.contains(fact)
+                                ? tellingLaterRules(rule, fact)
+                                : (drools, candidate) -> candidate.take(rule)));
         return PatternDSL.rule(PACKAGE, rule.id())
                 .attribute(org.drools.model.Rule.Attribute.SALIENCE, salience)
                 .build(items.toArray(RuleItemBuilder[]::new));
@@ -100,8 +104,8 @@ final class DroolsEngine {
     private static PatternDSL.PatternDef<Candidate> optionPattern(Rule rule, Variable<Candidate> option) {
         PatternDSL.PatternDef<Candidate> pattern = pattern(option);
         for (Condition.OnOption condition : rule.onOption()) {
-            pattern = pattern.expr(
-                    condition.sentence(), candidate -> condition.truth(candidate.facts()) != Truth.FALSE);
+            pattern =
+                    pattern.expr(condition.sentence(), candidate -> condition.truth(candidate.facts()) != Truth.FALSE);
         }
         return pattern;
     }
@@ -134,8 +138,6 @@ final class DroolsEngine {
                                 1,
                                 EarlierVerdict::option,
                                 Function1.identity()));
-        return condition.wanted()
-                ? DSL.exists(pattern)
-                : not(pattern.expr("for certain", EarlierVerdict::certain));
+        return condition.wanted() ? DSL.exists(pattern) : not(pattern.expr("for certain", EarlierVerdict::certain));
     }
 }

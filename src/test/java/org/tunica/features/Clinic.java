@@ -72,7 +72,7 @@ public final class Clinic {
                 TUNICA.physics().derive(caseFile, segment));
         OptionFacts facts = TUNICA.rules().facts(considered);
         for (Map.Entry<String, Answer> entry : foreseen.entrySet()) {
-            facts = facts.with(entry.getKey(), entry.getValue());
+            facts = facts.with(TUNICA.knowledge().glossary().fields().get(entry.getKey()), entry.getValue());
         }
         return TUNICA.rules().judge(List.of(facts));
     }
