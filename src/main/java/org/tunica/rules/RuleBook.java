@@ -14,14 +14,20 @@ import org.tunica.knowledge.Knowledge;
 
 /** The rules of a release, checked whole and ready to judge. Immutable and safe for several threads. */
 public final class RuleBook {
+    /** How far from a limit, as a share of it, a number is still close. */
+    private static final String NEAR_SHARE = "near.share";
+
     private final List<Rule> rules;
+
     /** In the order of the glossary. */
     private final List<Function<Considered, Answer>> fields;
 
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
+    private final NearMisses nearMisses;
 
     private RuleBook(
+            Knowledge knowledge,
             List<Rule> rules,
             List<Function<Considered, Answer>> fields,
             Map<String, Function<Segment, Answer>> segmentFields) {
@@ -29,6 +35,7 @@ public final class RuleBook {
         this.fields = List.copyOf(fields);
         this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
+        this.nearMisses = new NearMisses(rules, engine, knowledge.value(NEAR_SHARE));
     }
 
     /**
@@ -49,7 +56,7 @@ public final class RuleBook {
         faults.throwIfAny("rules");
         List<Function<Considered, Answer>> inOrder =
                 knowledge.glossary().fields().keySet().stream().map(fields::get).toList();
-        return new RuleBook(rules, inOrder, segmentFields);
+        return new RuleBook(knowledge, rules, inOrder, segmentFields);
     }
 
     /** The rules in order of file and line. */
@@ -57,9 +64,9 @@ public final class RuleBook {
         return rules;
     }
 
-    /** Ids of every limit that some rule names, in alphabetical order. */
+    /** Ids of every limit that some rule names, and of what near misses go by, in alphabetical order. */
     public Set<String> limitsUsed() {
-        Set<String> used = new TreeSet<>();
+        Set<String> used = new TreeSet<>(Set.of(NEAR_SHARE));
         rules.forEach(rule -> used.addAll(rule.limitIds()));
         return used;
     }
@@ -82,6 +89,24 @@ public final class RuleBook {
      */
     public List<Verdict> judge(Collection<OptionFacts> options) {
         return engine.judge(options);
+    }
+
+    /**
+     * The rules that would turn had one number of an option been a little different; see {@link NearMiss}.
+     *
+     * @param verdicts what {@link #judge} said of these options
+     */
+    public List<NearMiss> nearMisses(Collection<OptionFacts> options, List<Verdict> verdicts) {
+        return nearMisses.of(options, verdicts);
+    }
+
+    /**
+     * Every rule tried on one option, condition by condition, in the order of the files.
+     *
+     * @param verdicts what {@link #judge} said of this option
+     */
+    public List<Tried> tried(OptionFacts option, List<Verdict> verdicts) {
+        return new Trial(option, verdicts).of(rules);
     }
 
     private static void everyFieldHasAnAnswer(Knowledge knowledge, Map<String, ?> fields, Faults faults) {
