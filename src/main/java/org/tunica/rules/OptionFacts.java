@@ -1,5 +1,6 @@
 package org.tunica.rules;
 
+import java.util.Arrays;
 import java.util.List;
 import org.tunica.knowledge.GlossaryField;
 
@@ -16,6 +17,13 @@ public final class OptionFacts implements AnswerBook {
         this.key = key;
         this.answers = answers;
         this.elsewhere = List.copyOf(elsewhere);
+    }
+
+    /** An option of which nothing is known. */
+    static OptionFacts ofNothing(int fieldsCount) {
+        Answer[] answers = new Answer[fieldsCount];
+        Arrays.fill(answers, Answer.UNKNOWN);
+        return new OptionFacts(new OptionKey("segment", "technique"), answers, List.of());
     }
 
     /** The option's name. */

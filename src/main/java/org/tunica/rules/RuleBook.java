@@ -56,7 +56,14 @@ public final class RuleBook {
         faults.throwIfAny("rules");
         List<Function<Considered, Answer>> inOrder =
                 knowledge.glossary().fields().keySet().stream().map(fields::get).toList();
-        return new RuleBook(knowledge, rules, inOrder, segmentFields);
+        RuleBook book = new RuleBook(knowledge, rules, inOrder, segmentFields);
+        book.runOnce();
+        return book;
+    }
+
+    /** An option of which nothing is known goes through every rule: what cannot run ends the loading, not a case. */
+    private void runOnce() {
+        judge(List.of(OptionFacts.ofNothing(fields.size())));
     }
 
     /** The rules in order of file and line. */
