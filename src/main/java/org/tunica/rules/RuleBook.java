@@ -10,6 +10,7 @@ import org.tunica.casefile.Faults;
 import org.tunica.casefile.Nearest;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.GlossaryField;
 import org.tunica.knowledge.Knowledge;
 
 /** The rules of a release, checked whole and ready to judge. Immutable and safe for several threads. */
@@ -45,19 +46,20 @@ public final class RuleBook {
      */
     public static RuleBook of(Bundle bundle, Knowledge knowledge) {
         Faults faults = new Faults();
-        Map<String, Function<Segment, Answer>> segmentFields = new SegmentFields(knowledge).answers();
-        Map<String, Function<Considered, Answer>> fields = new FactFields(knowledge, segmentFields).answers();
-        everyFieldHasAnAnswer(knowledge, fields, faults);
+        AnswerTable<Segment> ofSegment = new SegmentFields(knowledge).table();
+        AnswerTable<Considered> table = new FactFields(knowledge, ofSegment).table();
+        glossaryFits(knowledge, table.kinds(), faults);
         List<Rule> rules = new RuleParser(knowledge, faults).parse(bundle.under("rules/", ".rule"));
-        new RuleChecks(knowledge, faults).check(rules);
+        new RuleChecks(bundle, knowledge, faults).check(rules);
         new EvidenceChecks(knowledge, rules, faults).check();
         if (rules.isEmpty()) {
             faults.add("rules", "there is no rule");
         }
         faults.throwIfAny("rules");
-        List<Function<Considered, Answer>> inOrder =
-                knowledge.glossary().fields().keySet().stream().map(fields::get).toList();
-        RuleBook book = new RuleBook(knowledge, rules, inOrder, segmentFields);
+        List<Function<Considered, Answer>> inOrder = knowledge.glossary().fields().keySet().stream()
+                .map(table.answers()::get)
+                .toList();
+        RuleBook book = new RuleBook(knowledge, rules, inOrder, ofSegment.answers());
         book.runOnce();
         return book;
     }
@@ -117,15 +119,22 @@ public final class RuleBook {
         return new Trial(option, verdicts).of(rules);
     }
 
-    private static void everyFieldHasAnAnswer(Knowledge knowledge, Map<String, ?> fields, Faults faults) {
-        Set<String> named = knowledge.glossary().fields().keySet();
-        named.stream()
-                .filter(id -> !fields.containsKey(id))
-                .forEach(id -> faults.add(
-                        "knowledge/glossary.yaml: fields." + id,
-                        "the program cannot answer this field" + Nearest.hint(id, fields.keySet())));
-        fields.keySet().stream()
-                .filter(id -> !named.contains(id))
+    /** A field the program answers in another kind would leave every condition on it without an answer for ever. */
+    private static void glossaryFits(Knowledge knowledge, Map<String, GlossaryField.Kind> answered, Faults faults) {
+        Map<String, GlossaryField> named = knowledge.glossary().fields();
+        named.forEach((id, field) -> {
+            String place = "knowledge/glossary.yaml: fields." + id;
+            GlossaryField.Kind kind = answered.get(id);
+            if (kind == null) {
+                faults.add(place, "the program cannot answer this field" + Nearest.hint(id, answered.keySet()));
+            } else if (kind != field.kind()) {
+                faults.add(
+                        place + ".kind",
+                        "must be " + kind.word() + ", is " + field.kind().word());
+            }
+        });
+        answered.keySet().stream()
+                .filter(id -> !named.containsKey(id))
                 .forEach(id -> faults.add("knowledge/glossary.yaml: fields." + id, "is missing"));
     }
 }

@@ -72,7 +72,7 @@ class RuleFuzzTest {
         List<Rule> rules = List.of();
         try {
             rules = new RuleParser(Texts.KNOWLEDGE, faults).parse(new TreeMap<>(Map.of(PATH, text)));
-            new RuleChecks(Texts.KNOWLEDGE, new Faults()).check(rules);
+            new RuleChecks(Texts.SHIPPED, Texts.KNOWLEDGE, new Faults()).check(rules);
         } catch (FaultyInput e) {
             assertTrue(e.faults().size() > Faults.MOST, "ended before the bound");
         }

@@ -1,6 +1,7 @@
 package org.tunica.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -13,6 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Standing;
 
 /** The closed sentences: what fits is read as what it says, what does not is refused with its place. */
@@ -81,6 +84,8 @@ class RuleLanguageTest {
                 "S-0900 | S-0999 | :2 | there is no source S-0999",
                 ", unverified | , certain | :3 | is not a standing",
                 "2027-11 | 2027-13 | :3 | is not a month",
+                "2027-11 | 9999-12 | :3 | is not a month",
+                "source S-0900, | source S-0900 S-0900, | :3 | S-0900 stands twice",
                 "review by 2027-11 | by 2027-11 | :3 | expected \"source",
                 "rule EXC-900  heat | rule EXC-900 heat | :2 | two blanks after the id",
                 "the skin over | the 5 mm over | :2 | numbers stand in knowledge/limits",
@@ -228,5 +233,32 @@ class RuleLanguageTest {
         assertTrue(faults.contains("test.rule:1: its lines end with carriage return and line feed"), faults);
         assertTrue(faults.contains("test.rule:6: column 12 holds the character U+1F600"), faults);
         assertTrue(faults.contains("rules: 7 faults"), faults);
+    }
+
+    @Test
+    void aGlossaryFieldOfAnotherKindThanTheProgramAnswers_isRefused() {
+        Map<String, String> texts = new TreeMap<>(Texts.SHIPPED.texts());
+        texts.computeIfPresent(
+                "knowledge/glossary.yaml",
+                (path, text) -> text.replace(
+                        "patient.ageYears: { kind: number, name: the age, noun: the age, unit: a }",
+                        "patient.ageYears: { kind: word, name: the age, noun: the age, values: [young, old] }"));
+        Bundle bundle = Bundle.of(texts);
+        Knowledge knowledge = Knowledge.of(bundle);
+        String faults = assertThrows(FaultyInput.class, () -> RuleBook.of(bundle, knowledge))
+                .getMessage();
+        assertTrue(faults.contains("fields.patient.ageYears.kind: must be number, is word"), faults);
+    }
+
+    @Test
+    void aChangeRecordThatListsNoRule_isNamedByItsFile() {
+        Map<String, String> texts = new TreeMap<>(Texts.SHIPPED.texts());
+        String path = "rules/changes/0002-words-for-veins-and-techniques.yaml";
+        texts.computeIfPresent(path, (name, text) -> text.replace("[FIN-001,", "[EXC-999, FIN-001,"));
+        Bundle bundle = Bundle.of(texts);
+        Knowledge knowledge = Knowledge.of(bundle);
+        String faults = assertThrows(FaultyInput.class, () -> RuleBook.of(bundle, knowledge))
+                .getMessage();
+        assertTrue(faults.contains(path + ": rules: lists EXC-999, which is no rule"), faults);
     }
 }
