@@ -30,6 +30,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.physics")
             .layer("rules")
             .definedBy("org.tunica.rules")
+            .layer("review")
+            .definedBy("org.tunica.review")
             .layer("plan")
             .definedBy("org.tunica.plan")
             .layer("picture")
@@ -48,14 +50,17 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "heat")
             .whereLayer("rules")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics")
+            .whereLayer("review")
+            .mayOnlyAccessLayers("casefile", "knowledge", "physics", "rules")
             .whereLayer("plan")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
             .whereLayer("picture")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("front door")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan", "picture")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "review", "plan", "picture")
             .whereLayer("cli")
-            .mayOnlyAccessLayers("front door", "casefile", "knowledge", "heat", "physics", "rules", "plan", "picture");
+            .mayOnlyAccessLayers(
+                    "front door", "casefile", "knowledge", "heat", "physics", "rules", "review", "plan", "picture");
 
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
@@ -67,6 +72,7 @@ class ArchitectureTest {
                     "org.tunica.heat",
                     "org.tunica.physics",
                     "org.tunica.rules",
+                    "org.tunica.review",
                     "org.tunica.plan",
                     "org.tunica.picture",
                     "org.tunica.cli");
@@ -86,6 +92,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_schema_library_lives_at_the_front_door = onlyIn("org.tunica", "com.github.victools..");
+
+    @ArchTest
+    static final ArchRule markdown_lives_in_review = onlyIn("org.tunica.review", "org.commonmark..");
 
     @ArchTest
     static final ArchRule text_distance_lives_in_casefile = onlyIn("org.tunica.casefile", "org.apache.commons..");

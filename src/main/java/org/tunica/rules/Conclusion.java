@@ -144,19 +144,23 @@ public sealed interface Conclusion {
             return "no " + noun;
         }
 
-        String folder() {
+        /** The folder under rules/ it stands in. */
+        public String folder() {
             return folder;
         }
 
-        String prefix() {
+        /** How the ids of its rules start. */
+        public String prefix() {
             return prefix;
         }
 
-        String ruleClass() {
+        /** The class of its rules. */
+        public String ruleClass() {
             return ruleClass;
         }
 
-        String sentence() {
+        /** How its sentences start. */
+        public String sentence() {
             return sentence;
         }
     }

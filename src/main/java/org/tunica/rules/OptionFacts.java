@@ -8,12 +8,22 @@ import java.util.Map;
 public final class OptionFacts implements AnswerBook {
     private final OptionKey key;
     private final Map<String, Answer> answers;
-    private final List<OtherSegment> elsewhere;
+    private final List<AnswerBook> elsewhere;
 
-    OptionFacts(OptionKey key, Map<String, Answer> answers, List<OtherSegment> elsewhere) {
+    OptionFacts(OptionKey key, Map<String, Answer> answers, List<? extends AnswerBook> elsewhere) {
         this.key = key;
         this.answers = Map.copyOf(answers);
         this.elsewhere = List.copyOf(elsewhere);
+    }
+
+    /**
+     * An option made up of answers, to ask "what would the rules say".
+     *
+     * @param answers of every field, by id
+     * @param elsewhere the other segments of the leg
+     */
+    public static OptionFacts of(OptionKey key, Map<String, Answer> answers, List<? extends AnswerBook> elsewhere) {
+        return new OptionFacts(key, answers, elsewhere);
     }
 
     /** The option's name. */
@@ -34,7 +44,7 @@ public final class OptionFacts implements AnswerBook {
     }
 
     @Override
-    public List<OtherSegment> elsewhere() {
+    public List<AnswerBook> elsewhere() {
         return elsewhere;
     }
 

@@ -7,7 +7,7 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 
 /** The shipped bundle with one rule file and its change record put in, for tests of the language. */
-final class Texts {
+public final class Texts {
     static final Bundle SHIPPED = Bundle.shipped();
     static final Knowledge KNOWLEDGE = Knowledge.of(SHIPPED);
 
@@ -30,6 +30,12 @@ final class Texts {
 
     /** The rules of some files alone, under a change record that lists the ids given. */
     static RuleBook book(Map<String, String> files, String... ids) {
+        Bundle bundle = bundle(files, ids);
+        return RuleBook.of(bundle, Knowledge.of(bundle));
+    }
+
+    /** The shipped knowledge with the rules of some files alone, under a change record that lists the ids given. */
+    public static Bundle bundle(Map<String, String> files, String... ids) {
         Map<String, String> texts = new TreeMap<>();
         SHIPPED.texts().forEach((name, content) -> {
             if (!name.startsWith("rules/")) {
@@ -41,8 +47,7 @@ final class Texts {
                         texts.put(name, content.replaceAll("(?ms)^rules:.*?^(?=[a-z])", "rules: []\n")));
         texts.put("rules/changes/0900-test.yaml", change(ids));
         texts.putAll(files);
-        Bundle bundle = Bundle.of(texts);
-        return RuleBook.of(bundle, Knowledge.of(bundle));
+        return Bundle.of(texts);
     }
 
     /** The faults of a file whose rule is {@code EXC-900} in 2-exclusions. */

@@ -1,0 +1,44 @@
+package org.tunica.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.rules.RuleBook;
+
+/** Everything a reviewer can ask of the rules of one release. Immutable. */
+public final class RuleReview {
+    private final Bundle bundle;
+    private final Knowledge knowledge;
+    private final RuleBook rules;
+
+    private RuleReview(Bundle bundle, Knowledge knowledge, RuleBook rules) {
+        this.bundle = bundle;
+        this.knowledge = knowledge;
+        this.rules = rules;
+    }
+
+    /** A review of rules that have been read already, with the bundle and knowledge they were read from. */
+    public static RuleReview of(Bundle bundle, Knowledge knowledge, RuleBook rules) {
+        return new RuleReview(bundle, knowledge, rules);
+    }
+
+    /**
+     * A review of the rules of a bundle.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault of its files
+     */
+    public static RuleReview of(Bundle bundle) {
+        Knowledge knowledge = Knowledge.of(bundle);
+        return of(bundle, knowledge, RuleBook.of(bundle, knowledge));
+    }
+
+    /** What is to be said of the rules by themselves and against each other, faults first. */
+    public List<Remark> remarks() {
+        Reasoning reasoning = new Reasoning(knowledge, rules.rules());
+        List<Remark> remarks = new ArrayList<>(new LoneRuleChecks(reasoning).remarks());
+        remarks.addAll(new PairChecks(reasoning).remarks());
+        remarks.addAll(new RangeChecks(reasoning).remarks());
+        return remarks.stream().sorted().toList();
+    }
+}
