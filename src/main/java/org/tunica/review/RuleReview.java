@@ -35,10 +35,29 @@ public final class RuleReview {
 
     /** What is to be said of the rules by themselves and against each other, faults first. */
     public List<Remark> remarks() {
-        Reasoning reasoning = new Reasoning(knowledge, rules.rules());
+        Reasoning reasoning = reasoning();
         List<Remark> remarks = new ArrayList<>(new LoneRuleChecks(reasoning).remarks());
         remarks.addAll(new PairChecks(reasoning).remarks());
         remarks.addAll(new RangeChecks(reasoning).remarks());
         return remarks.stream().sorted().toList();
+    }
+
+    /** Made-up facts at every boundary of every rule, with what the rule must say there. */
+    public List<Probe> probes() {
+        return new Prober(reasoning()).probes();
+    }
+
+    /** The boundaries for which no facts exist, with why. */
+    public List<Probe.Unprobed> unprobed() {
+        return new Prober(reasoning()).unprobed();
+    }
+
+    /** Every probe with what the engine said of it. */
+    public List<Probe.Outcome> probed() {
+        return new Prober(reasoning()).outcomes(rules);
+    }
+
+    private Reasoning reasoning() {
+        return new Reasoning(knowledge, rules.rules());
     }
 }

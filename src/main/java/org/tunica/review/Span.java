@@ -1,5 +1,8 @@
 package org.tunica.review;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * A stretch of the number line.
  *
@@ -9,6 +12,8 @@ package org.tunica.review;
  * @param highIn whether the upper end belongs to it
  */
 record Span(double low, boolean lowIn, double high, boolean highIn) {
+    private static final MathContext FEW_DIGITS = new MathContext(3);
+
     static Span point(double value) {
         return new Span(value, true, value, true);
     }
@@ -17,15 +22,33 @@ record Span(double low, boolean lowIn, double high, boolean highIn) {
         return new Span(low, false, high, false);
     }
 
-    /** A number inside, well away from the ends. */
+    boolean holds(double value) {
+        return value > low && value < high || value == low && lowIn || value == high && highIn;
+    }
+
+    /** A number inside, well away from the ends and with few digits where there is room. */
     double sample() {
+        double inside = inside();
+        double rounded = new BigDecimal(inside).round(FEW_DIGITS).doubleValue();
+        return rounded > low && rounded < high ? rounded : inside;
+    }
+
+    private double inside() {
         if (low == high) {
             return low;
         }
         if (Double.isInfinite(low)) {
-            return Double.isInfinite(high) ? 0 : high - 1;
+            return Double.isInfinite(high) ? 0 : lower();
         }
-        return Double.isInfinite(high) ? low + 1 : low + (high - low) / 2;
+        if (Double.isInfinite(high)) {
+            return low > 0 ? 2 * low : low + 1;
+        }
+        return low + (high - low) / 2;
+    }
+
+    /** Nothing here is negative by nature, so half of an end rather than less than nothing. */
+    private double lower() {
+        return high > 0 ? high / 2 : high - 1;
     }
 
     /** This span and one that begins where it ends. */
