@@ -24,9 +24,11 @@ import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
+import org.tunica.plan.Explanation;
 import org.tunica.plan.Planner;
 import org.tunica.plan.ScoreWeights;
 import org.tunica.plan.SegmentAdvice;
+import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
@@ -104,6 +106,23 @@ public final class Tunica {
                         option.standing().ranked()))
                 .findFirst()
                 .orElse(window);
+    }
+
+    /**
+     * Why a technique stands as it does for a segment: every rule, whether it spoke or not.
+     *
+     * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique
+     */
+    public Explanation explain(CaseFile caseFile, String segmentRef, String techniqueId) {
+        segment(caseFile, segmentRef);
+        if (!knowledge.techniqueIds().contains(techniqueId)) {
+            throw new FaultyInput(
+                    "input",
+                    List.of(new Fault(
+                            "technique " + techniqueId,
+                            "there is no such technique" + Nearest.hint(techniqueId, knowledge.techniqueIds()))));
+        }
+        return planner.explain(caseFile, release, new OptionKey(segmentRef, techniqueId));
     }
 
     private static Segment segment(CaseFile caseFile, String ref) {

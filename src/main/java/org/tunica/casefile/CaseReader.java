@@ -201,17 +201,8 @@ final class CaseReader {
     }
 
     private static String outside(double number, PlausibleRange range) {
-        return "must be " + plain(range.min()) + " to " + plain(range.max()) + unit(range.unit()) + ", is "
+        return "must be " + plain(range.min()) + " to " + plain(range.max()) + UcumWords.behind(range.unit()) + ", is "
                 + plain(number);
-    }
-
-    /** UCUM as people write it. */
-    private static String unit(String ucum) {
-        return switch (ucum) {
-            case "1" -> "";
-            case "a" -> " years";
-            default -> " " + ucum;
-        };
     }
 
     private static String plain(double number) {

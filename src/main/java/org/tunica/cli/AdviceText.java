@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Standing;
 import org.tunica.plan.Advice;
+import org.tunica.plan.NearMissAdvice;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.Reason;
@@ -21,6 +22,7 @@ final class AdviceText {
     private static final int RANK = 4;
     private static final int STANDING = 12;
     private static final int INDENT = 6;
+    private static final int FEW = 3;
 
     private final Knowledge knowledge;
     private final int width;
@@ -78,6 +80,29 @@ final class AdviceText {
                 List.of(OptionStanding.MEASURE_FIRST, OptionStanding.NOT_IN_ROOM, OptionStanding.EXCLUDED)) {
             unranked(segment, standing);
         }
+        nearMisses(segment);
+    }
+
+    private void nearMisses(SegmentAdvice segment) {
+        if (segment.nearMisses().isEmpty()) {
+            return;
+        }
+        out.append('\n');
+        paragraph(MARGIN, "Close to a limit; a little difference would change how a technique stands:");
+        long shown = why ? segment.nearMisses().size() : FEW;
+        segment.nearMisses().stream().limit(shown).forEach(miss -> paragraph(INDENT, line(miss)));
+        if (segment.nearMisses().size() > shown) {
+            paragraph(INDENT, "and " + (segment.nearMisses().size() - shown) + " more (--why)");
+        }
+    }
+
+    private String line(NearMissAdvice miss) {
+        List<String> names = miss.techniques().stream()
+                .map(id -> knowledge.technique(id).says())
+                .toList();
+        String who = names.size() <= FEW ? String.join(", ", names) : names.size() + " techniques";
+        return "were " + miss.wouldNeed() + ": " + who + " " + miss.to().word() + " instead of "
+                + miss.from().word() + " (" + miss.rule() + ")";
     }
 
     private static String numbers(SegmentAdvice.DerivedAdvice derived) {
@@ -166,7 +191,9 @@ final class AdviceText {
             paragraph(INDENT, lead + String.join("; ", own));
         }
         // the first caution of a careful option already stands in its row
-        option.cautions().stream().skip(1).forEach(caution -> paragraph(INDENT, "caution: " + line(caution)));
+        option.cautions().stream()
+                .skip(option.standing() == OptionStanding.CAREFUL ? 1 : 0)
+                .forEach(caution -> paragraph(INDENT, "caution: " + line(caution)));
         if (why) {
             option.settings().note().ifPresent(note -> paragraph(INDENT, "note: " + note));
             reasons(option);

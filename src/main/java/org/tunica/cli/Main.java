@@ -19,6 +19,7 @@ import picocli.CommandLine.ExitCode;
             AdviseCommand.class,
             WindowCommand.class,
             CalibrateCommand.class,
+            RulesCommand.class,
             SchemaCommand.class,
             CommandLine.HelpCommand.class
         },
@@ -46,6 +47,7 @@ public final class Main {
         CommandLine commandLine = new CommandLine(new Main());
         commandLine.setOut(out);
         commandLine.setErr(err);
+        commandLine.setCaseInsensitiveEnumValuesAllowed(true);
         commandLine.setExecutionExceptionHandler((exception, line, parsed) -> report(exception, line.getErr()));
         int code = commandLine.execute(args.length == 0 ? new String[] {"help"} : args);
         // a full disk or a closed pipe shows only here: a writer does not throw

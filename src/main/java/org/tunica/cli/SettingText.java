@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.tunica.casefile.UcumWords;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Standing;
@@ -70,7 +71,7 @@ final class SettingText {
     private static String range(SettingAdvice setting) {
         String name = NAMED_BY_UNIT.contains(setting.setting()) ? "" : setting.name() + " ";
         String mark = setting.standing() == Standing.UNVERIFIED ? "*" : "";
-        return name + amount(setting) + unit(setting.unit()) + mark;
+        return name + amount(setting) + UcumWords.behind(setting.unit()) + mark;
     }
 
     private static String amount(SettingAdvice setting) {
@@ -92,17 +93,6 @@ final class SettingText {
 
     private static String between(String low, String high) {
         return low.equals(high) ? low : low + " to " + high;
-    }
-
-    /** UCUM as people write it. */
-    static String unit(String ucum) {
-        return switch (ucum) {
-            case "1" -> "";
-            case "Cel" -> " degrees Celsius";
-            case "/cm" -> " per cm";
-            case "a" -> " years";
-            default -> " " + ucum;
-        };
     }
 
     /** Three significant digits, no exponent and no trailing zero: 5, not 5.0. */

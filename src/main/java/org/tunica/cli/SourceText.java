@@ -3,6 +3,7 @@ package org.tunica.cli;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.tunica.casefile.UcumWords;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Source;
@@ -50,7 +51,7 @@ final class SourceText {
                 List.of(36),
                 List.of(List.of(
                         limit.id(),
-                        SettingText.plain(limit.value()) + SettingText.unit(limit.unit()) + ": " + limit.says() + " ["
+                        SettingText.plain(limit.value()) + UcumWords.behind(limit.unit()) + ": " + limit.says() + " ["
                                 + limit.provenance().source() + ", "
                                 + limit.provenance().standing().word() + "]")));
     }

@@ -2,12 +2,18 @@ package org.tunica.cli;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Help;
 
 /** Lays texts out in columns and wraps them at blanks. */
 final class Wrap {
     private static final Help.ColorScheme PLAIN = Help.defaultColorScheme(Help.Ansi.OFF);
+
+    /** Keeps an id such as heat.skin-gap.min from being broken at its dots; taken out again after wrapping. */
+    private static final String JOINER = "\u2060";
+
+    private static final Pattern DOT_IN_AN_ID = Pattern.compile("(?<=\\w)\\.(?=\\w)");
 
     /** The least width left for the last column. */
     static final int NARROWEST = 20;
@@ -30,9 +36,10 @@ final class Wrap {
         Help.TextTable table = Help.TextTable.forColumns(PLAIN, columns);
         table.addEmptyRow();
         for (int i = 0; i < cells.size(); i++) {
-            table.putValue(0, i, PLAIN.ansi().new Text(cells.get(i), PLAIN));
+            String cell = DOT_IN_AN_ID.matcher(cells.get(i)).replaceAll("." + JOINER);
+            table.putValue(0, i, PLAIN.ansi().new Text(cell, PLAIN));
         }
-        return table.toString().stripTrailing().replaceAll("[ ]+\n", "\n") + "\n";
+        return table.toString().replace(JOINER, "").stripTrailing().replaceAll("[ ]+\n", "\n") + "\n";
     }
 
     /** A paragraph indented by some blanks. */

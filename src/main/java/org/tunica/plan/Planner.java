@@ -1,6 +1,8 @@
 package org.tunica.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,10 +12,12 @@ import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Technique;
 import org.tunica.physics.Derived;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentNumbers;
 import org.tunica.rules.Considered;
+import org.tunica.rules.NearMiss;
 import org.tunica.rules.OptionFacts;
 import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
@@ -45,22 +49,70 @@ public final class Planner {
         return new Advice(Advice.FORMAT, caseFile.caseRef(), release, Physics.SEED, Advice.CAUTION, segments);
     }
 
+    /**
+     * Why a technique stands as it does for a segment.
+     *
+     * @throws IllegalArgumentException when the case has no such segment, or there is no such technique
+     */
+    public Explanation explain(CaseFile caseFile, Advice.Release release, OptionKey key) {
+        Technique technique = knowledge.technique(key.techniqueId());
+        for (Limb limb : caseFile.limbs()) {
+            for (Segment segment : limb.segments()) {
+                if (segment.ref().equals(key.segmentRef())) {
+                    Derived derived = physics.derive(caseFile, segment);
+                    return explain(release, new Considered(caseFile, limb, segment, technique, derived));
+                }
+            }
+        }
+        throw new IllegalArgumentException("no segment " + key.segmentRef());
+    }
+
+    private Explanation explain(Advice.Release release, Considered option) {
+        SegmentAdvice advice = advise(option.caseFile(), option.limb(), option.segment());
+        OptionFacts facts = rules.facts(option);
+        List<Verdict> verdicts = rules.judge(List.of(facts));
+        List<NearMiss> misses = rules.nearMisses(List.of(facts), verdicts).stream()
+                .sorted(Comparator.comparingDouble(NearMiss::share)
+                        .thenComparing(miss -> miss.rule().id())
+                        .thenComparing(NearMiss::turnsAt))
+                .toList();
+        return new Explanation(
+                release,
+                advice,
+                advice.options().stream()
+                        .filter(written ->
+                                written.technique().equals(option.technique().id()))
+                        .findFirst()
+                        .orElseThrow(),
+                rules.tried(facts, verdicts),
+                misses);
+    }
+
     private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment) {
         Derived derived = physics.derive(caseFile, segment);
         List<Considered> options = knowledge.techniques().values().stream()
                 .map(technique -> new Considered(caseFile, limb, segment, technique, derived))
                 .toList();
-        Map<OptionKey, List<Verdict>> verdicts = judge(options);
-        List<OptionAdvice> written = options.stream()
-                .map(option -> writer.write(new Judged(option, verdicts.getOrDefault(option.key(), List.of()))))
-                .toList();
+        List<OptionFacts> facts = options.stream().map(rules::facts).toList();
+        List<Verdict> verdicts = rules.judge(facts);
+        Map<OptionKey, Judged> judged = judged(options, verdicts);
+        List<OptionAdvice> written = judged.values().stream().map(writer::write).toList();
         return new SegmentAdvice(
-                segment.ref(), limb.side(), segment.vein(), segment.level(), derived(derived), Ranking.rank(written));
+                segment.ref(),
+                limb.side(),
+                segment.vein(),
+                segment.level(),
+                derived(derived),
+                Ranking.rank(written),
+                NearMissWriter.write(rules.nearMisses(facts, verdicts), judged));
     }
 
-    private Map<OptionKey, List<Verdict>> judge(List<Considered> options) {
-        List<OptionFacts> facts = options.stream().map(rules::facts).toList();
-        return rules.judge(facts).stream().collect(Collectors.groupingBy(Verdict::option));
+    private static Map<OptionKey, Judged> judged(List<Considered> options, List<Verdict> verdicts) {
+        Map<OptionKey, List<Verdict>> byOption = verdicts.stream().collect(Collectors.groupingBy(Verdict::option));
+        Map<OptionKey, Judged> judged = new LinkedHashMap<>();
+        options.forEach(option ->
+                judged.put(option.key(), new Judged(option, byOption.getOrDefault(option.key(), List.of()))));
+        return judged;
     }
 
     private SegmentAdvice.DerivedAdvice derived(Derived derived) {

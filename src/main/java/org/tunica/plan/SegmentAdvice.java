@@ -6,14 +6,20 @@ import java.util.OptionalDouble;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 
-/** The advice for one segment: every option of every technique, best first. */
+/**
+ * The advice for one segment: every option of every technique, best first.
+ *
+ * @param nearMisses numbers that lie so close to a limit that a little difference would change how a technique stands;
+ *     the gravest and nearest first
+ */
 public record SegmentAdvice(
         String ref,
         Limb.Side side,
         Segment.Vein vein,
         Segment.Level level,
         DerivedAdvice derived,
-        List<OptionAdvice> options) {
+        List<OptionAdvice> options,
+        List<NearMissAdvice> nearMisses) {
 
     /**
      * The computed numbers of the segment, rounded for reading.

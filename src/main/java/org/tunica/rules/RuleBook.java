@@ -15,12 +15,17 @@ import org.tunica.knowledge.Knowledge;
 
 /** The rules of a release, checked whole and ready to judge. Immutable and safe for several threads. */
 public final class RuleBook {
+    /** How far from a limit, as a share of it, a number is still close. */
+    private static final String NEAR_SHARE = "near.share";
+
     private final List<Rule> rules;
     private final Map<String, Function<Considered, Answer>> fields;
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
+    private final NearMisses nearMisses;
 
     private RuleBook(
+            Knowledge knowledge,
             List<Rule> rules,
             Map<String, Function<Considered, Answer>> fields,
             Map<String, Function<Segment, Answer>> segmentFields) {
@@ -28,6 +33,7 @@ public final class RuleBook {
         this.fields = fields;
         this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
+        this.nearMisses = new NearMisses(rules, engine, knowledge.value(NEAR_SHARE));
     }
 
     /**
@@ -46,7 +52,7 @@ public final class RuleBook {
             faults.add("rules", "there is no rule");
         }
         faults.throwIfAny("rules");
-        return new RuleBook(rules, fields, segmentFields);
+        return new RuleBook(knowledge, rules, fields, segmentFields);
     }
 
     /** Every form of a conclusion, with a place-holder where an id goes, in alphabetical order. */
@@ -59,9 +65,9 @@ public final class RuleBook {
         return rules;
     }
 
-    /** Ids of every limit that some rule names, in alphabetical order. */
+    /** Ids of every limit that some rule names, and of what near misses go by, in alphabetical order. */
     public Set<String> limitsUsed() {
-        Set<String> used = new TreeSet<>();
+        Set<String> used = new TreeSet<>(Set.of(NEAR_SHARE));
         rules.forEach(rule -> used.addAll(rule.limitIds()));
         return used;
     }
@@ -85,6 +91,24 @@ public final class RuleBook {
      */
     public List<Verdict> judge(Collection<OptionFacts> options) {
         return engine.judge(options);
+    }
+
+    /**
+     * The rules that would turn had one number of an option been a little different; see {@link NearMiss}.
+     *
+     * @param verdicts what {@link #judge} said of these options
+     */
+    public List<NearMiss> nearMisses(Collection<OptionFacts> options, List<Verdict> verdicts) {
+        return nearMisses.of(options, verdicts);
+    }
+
+    /**
+     * Every rule tried on one option, condition by condition, in the order of the files.
+     *
+     * @param verdicts what {@link #judge} said of this option
+     */
+    public List<Tried> tried(OptionFacts option, List<Verdict> verdicts) {
+        return new Trial(option, verdicts).of(rules);
     }
 
     private static void everyFieldHasAnAnswer(Knowledge knowledge, Map<String, ?> fields, Faults faults) {

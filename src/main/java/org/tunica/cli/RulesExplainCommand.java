@@ -1,0 +1,62 @@
+package org.tunica.cli;
+
+import java.util.concurrent.Callable;
+import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
+import org.tunica.plan.Advice;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Why a technique stands as it does, rule by rule. */
+@Command(
+        name = "explain",
+        description = "Why a technique stands as it does for a segment: which rules spoke and what they met, which came"
+                + " close, and which would have spoken but for one condition.",
+        footer = {"", Advice.CAUTION},
+        mixinStandardHelpOptions = true)
+final class RulesExplainCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "CASE.json", description = "The case; - reads standard input.")
+    private String file = "";
+
+    @Option(
+            names = "--option",
+            paramLabel = "REF/TECHNIQUE",
+            required = true,
+            description = "Segment and technique, such as L1/laser-1470-radial.")
+    private String option = "";
+
+    @Option(names = "--all", description = "Also list what a matter of words or history keeps quiet.")
+    private boolean all;
+
+    @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
+    private int width = TextWidth.ofTerminal();
+
+    @Spec
+    private CommandSpec spec;
+
+    RulesExplainCommand() {
+        this.spec = CommandSpec.create();
+    }
+
+    @Override
+    public Integer call() {
+        TextWidth.check(width, spec);
+        // a technique's id holds no slash, a segment's name might
+        int slash = option.lastIndexOf('/');
+        if (slash < 1 || slash == option.length() - 1) {
+            throw new ParameterException(
+                    spec.commandLine(), "--option must be REF/TECHNIQUE, such as L1/laser-1470-radial, is " + option);
+        }
+        Tunica tunica = Tunica.shipped();
+        CaseFile caseFile = tunica.readCase(file, InputFile.read(file));
+        spec.commandLine()
+                .getOut()
+                .print(new ExplanationText(width, all)
+                        .of(tunica.explain(caseFile, option.substring(0, slash), option.substring(slash + 1))));
+        return 0;
+    }
+}
