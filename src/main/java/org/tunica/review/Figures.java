@@ -1,14 +1,11 @@
 package org.tunica.review;
 
 import java.math.BigDecimal;
-import java.util.Map;
+import java.util.OptionalDouble;
+import org.tunica.casefile.UcumWords;
 
 /** Numbers with their units as people read them, without rounding: a reviewer signs the number itself. */
 final class Figures {
-    /** Units whose UCUM code is no word of the trade. */
-    private static final Map<String, String> WORDS =
-            Map.of("1", "", "a", " years", "Cel", " \u00b0C", "/cm", " per cm", "%", " %", "kg/m2", " kg/m\u00b2");
-
     private Figures() {}
 
     static String number(double value) {
@@ -16,14 +13,25 @@ final class Figures {
         return exact.signum() == 0 ? "0" : exact.toPlainString();
     }
 
-    /** A number with its unit; a pure number stands alone. */
+    /** A number with its unit (UCUM); a pure number stands alone. */
     static String with(double value, String unit) {
-        return number(value) + WORDS.getOrDefault(unit, " " + unit);
+        return number(value) + UcumWords.behind(unit);
     }
 
-    /** The unit as a word, "a pure number" when there is none. */
+    /** A range of which either end may be missing, with its unit; empty when both are. */
+    static String range(OptionalDouble low, OptionalDouble high, String unit) {
+        if (low.isPresent() && high.isPresent()) {
+            return number(low.getAsDouble()) + " to " + with(high.getAsDouble(), unit);
+        }
+        if (low.isPresent()) {
+            return "from " + with(low.getAsDouble(), unit);
+        }
+        return high.isPresent() ? "up to " + with(high.getAsDouble(), unit) : "";
+    }
+
+    /** The unit as a word. */
     static String unit(String unit) {
-        String word = WORDS.getOrDefault(unit, unit).strip();
-        return word.isEmpty() ? "a pure number" : word;
+        String word = UcumWords.behind(unit).strip();
+        return word.isEmpty() ? "pure number" : word;
     }
 }

@@ -57,6 +57,11 @@ public final class RuleReview {
         return new Prober(reasoning()).outcomes(rules);
     }
 
+    /** What changed from an older release to this one: rules, then numbers, then the rest, each by id. */
+    public List<Difference> since(RuleReview older) {
+        return Differences.between(older.knowledge, older.rules.rules(), knowledge, rules.rules());
+    }
+
     private Reasoning reasoning() {
         return new Reasoning(knowledge, rules.rules());
     }
