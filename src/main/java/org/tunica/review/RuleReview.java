@@ -1,7 +1,13 @@
 package org.tunica.review;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.rules.RuleBook;
@@ -60,6 +66,41 @@ public final class RuleReview {
     /** What changed from an older release to this one: rules, then numbers, then the rest, each by id. */
     public List<Difference> since(RuleReview older) {
         return Differences.between(older.knowledge, older.rules.rules(), knowledge, rules.rules());
+    }
+
+    /**
+     * The rule book as Markdown.
+     *
+     * @param day the day on which reviews are judged overdue
+     */
+    public String ruleBook(LocalDate day) {
+        return new RuleBookPage(bundle, knowledge, rules.rules(), day).of(remarks());
+    }
+
+    /** The page for authors of rules as Markdown. */
+    public String grammar() {
+        return new GrammarPage(knowledge, rules.rules()).of(new Mistakes(bundle, knowledge, rules.rules()));
+    }
+
+    /**
+     * Writes the pages, each as Markdown and as one HTML file that needs nothing else.
+     *
+     * @param folder where they go; made if it is not there
+     * @param day the day on which reviews are judged overdue
+     */
+    public void writeBook(Path folder, Optional<Path> features, LocalDate day) {
+        try {
+            Files.createDirectories(folder);
+            write(folder, "rule-book", RuleBookPage.TITLE, ruleBook(day));
+            write(folder, "grammar", GrammarPage.TITLE, grammar());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void write(Path folder, String name, String title, String markdown) throws IOException {
+        Files.writeString(folder.resolve(name + ".md"), markdown);
+        Files.writeString(folder.resolve(name + ".html"), HtmlPage.of(title, markdown));
     }
 
     private Reasoning reasoning() {
