@@ -65,3 +65,45 @@ Feature: Would one session go over what the body bears?
         | unknown | mechanochemical | 35 cm        | not recorded | polidocanol                             | none         | is in doubt |
         | unknown | mechanochemical | not recorded | 70 kg        | polidocanol                             | none         | is in doubt |
         | unknown | mechanochemical | 80 cm        | 45 kg        | polidocanol                             | not recorded | is in doubt |
+
+  Rule: EXC-036 filling this segment takes more tetradecyl sulphate foam than its label allows
+
+    # 31.83098861837907 cm of this lumen holds the ceiling to the last digit
+    @EXC-036
+    Scenario Outline: <kind>: <technique>, lumen diameter <lumen diameter>, length <length>
+      Given a sound leg
+      And the case says the straight length: 15 cm
+      And the case says the lumen diameter: <lumen diameter>
+      And the case says the length: <length>
+      When <technique> is considered
+      Then EXC-036 <says>
+
+      Examples:
+        | kind    | technique        | lumen diameter | length               | says        |
+        | hit     | foam-sts         | 8 mm           | 40 cm                | speaks      |
+        | limit   | foam-sts         | 8 mm           | 31.83098861837907 cm | stays quiet |
+        | miss    | foam-sts         | 6 mm           | 35 cm                | stays quiet |
+        | miss    | foam-polidocanol | 8 mm           | 40 cm                | stays quiet |
+        | unknown | foam-sts         | not recorded   | 35 cm                | is in doubt |
+        | unknown | foam-sts         | 6 mm           | not recorded         | is in doubt |
+
+  Rule: EXC-037 filling this segment takes more polidocanol foam than a whole cohort was given on average
+
+    # 43.767609350271225 cm of this lumen holds the mean volume to the last digit
+    @EXC-037
+    Scenario Outline: <kind>: <technique>, lumen diameter <lumen diameter>, length <length>
+      Given a sound leg
+      And the case says the straight length: 15 cm
+      And the case says the lumen diameter: <lumen diameter>
+      And the case says the length: <length>
+      When <technique> is considered
+      Then EXC-037 <says>
+
+      Examples:
+        | kind    | technique        | lumen diameter | length                | says        |
+        | hit     | foam-polidocanol | 9 mm           | 40 cm                 | speaks      |
+        | limit   | foam-polidocanol | 8 mm           | 43.767609350271225 cm | stays quiet |
+        | miss    | foam-polidocanol | 6 mm           | 35 cm                 | stays quiet |
+        | miss    | foam-sts         | 9 mm           | 40 cm                 | stays quiet |
+        | unknown | foam-polidocanol | not recorded   | 35 cm                 | is in doubt |
+        | unknown | foam-polidocanol | 6 mm           | not recorded          | is in doubt |

@@ -40,3 +40,20 @@ Feature: Does the tumescence hold more anaesthetic than is proven safe?
         | miss    | foam-polidocanol  | no                                         | 35 cm  | 70 kg        | stays quiet |
         | unknown | laser-1470-radial | not recorded                               | 35 cm  | 70 kg        | is in doubt |
         | unknown | laser-1470-radial | no                                         | 35 cm  | not recorded | is in doubt |
+
+  Rule: CAU-073 lidocaine is broken down slowly in this patient
+
+    @CAU-073
+    Scenario Outline: <kind>: <technique>, history of conditions <history of conditions>
+      Given a sound leg
+      And the case says the history of conditions: <history of conditions>
+      When <technique> is considered
+      Then CAU-073 <says>
+
+      Examples:
+        | kind    | technique         | history of conditions  | says        |
+        | hit     | laser-1470-radial | liver-failure          | speaks      |
+        | hit     | rf-segmental-7cm  | lidocaine-slowing-drug | speaks      |
+        | miss    | laser-1470-radial | none                   | stays quiet |
+        | miss    | adhesive          | liver-failure          | stays quiet |
+        | unknown | laser-1470-radial | not recorded           | is in doubt |

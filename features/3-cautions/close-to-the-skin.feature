@@ -33,3 +33,22 @@ Feature: Will the treated vein be seen or felt?
         | miss    | laser-1470-radial | tributary       | no                                      | stays quiet |
         | miss    | adhesive          | great-saphenous | no                                      | stays quiet |
         | unknown | laser-1470-radial | great-saphenous | not recorded                            | is in doubt |
+
+  Rule: CAU-076 fluid must push the vein further from the skin
+
+    @CAU-076
+    Scenario Outline: <kind>: <technique>, depth to the skin <depth to the skin>
+      Given a sound leg
+      And the case says the depth to the skin: <depth to the skin>
+      When <technique> is considered
+      Then CAU-076 <says>
+
+      Examples:
+        | kind    | technique         | depth to the skin | says        |
+        | hit     | laser-1470-radial | 7 mm              | speaks      |
+        | hit     | rf-segmental-7cm  | 5 mm              | speaks      |
+        | limit   | laser-1470-radial | 10 mm             | stays quiet |
+        | miss    | laser-1470-radial | 4.9 mm            | stays quiet |
+        | miss    | laser-1470-radial | 15 mm             | stays quiet |
+        | miss    | adhesive          | 7 mm              | stays quiet |
+        | unknown | laser-1470-radial | not recorded      | is in doubt |

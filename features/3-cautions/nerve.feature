@@ -50,3 +50,38 @@ Feature: Could heat harm a nerve?
         | miss | laser-1470-radial | small-saphenous   | upper-calf | stays quiet |
         | miss | laser-1470-radial | recurrent-channel | popliteal  | stays quiet |
         | miss | adhesive          | small-saphenous   | popliteal  | stays quiet |
+
+  Rule: CAU-069 the small saphenous vein would be punctured below the middle of the calf
+
+    @CAU-069
+    Scenario Outline: <kind>: <technique>, vein <vein>, level <level>
+      Given a sound leg
+      And the case says the vein: <vein>
+      And the case says the level: <level>
+      When <technique> is considered
+      Then CAU-069 <says>
+
+      Examples:
+        | kind | technique         | vein            | level      | says        |
+        | hit  | laser-1470-radial | small-saphenous | lower-calf | speaks      |
+        | hit  | rf-segmental-7cm  | small-saphenous | ankle      | speaks      |
+        | miss | laser-1470-radial | small-saphenous | mid-calf   | stays quiet |
+        | miss | laser-1470-radial | great-saphenous | ankle      | stays quiet |
+        | miss | adhesive          | small-saphenous | ankle      | stays quiet |
+
+  Rule: CAU-070 heat would be carried down to the knee
+
+    @CAU-070
+    Scenario Outline: <kind>: <technique>, vein <vein>, level <level>
+      Given a sound leg
+      And the case says the vein: <vein>
+      And the case says the level: <level>
+      When <technique> is considered
+      Then CAU-070 <says>
+
+      Examples:
+        | kind | technique         | vein              | level | says        |
+        | hit  | laser-1470-radial | great-saphenous   | knee  | speaks      |
+        | miss | laser-1470-radial | great-saphenous   | thigh | stays quiet |
+        | miss | laser-1470-radial | recurrent-channel | knee  | stays quiet |
+        | miss | adhesive          | great-saphenous   | knee  | stays quiet |

@@ -35,3 +35,22 @@ Feature: Does this perforator need closing now?
         | miss    | perforator      | 5 mm           | stays quiet |
         | miss    | great-saphenous | 3.4 mm         | stays quiet |
         | unknown | perforator      | not recorded   | is in doubt |
+
+  Rule: CAU-075 the perforator lies in a leg without an ulcer, healed or open
+
+    @CAU-075
+    Scenario Outline: <kind>: <technique>, vein <vein>, clinical class <clinical class>
+      Given a sound leg
+      And the case says the vein: <vein>
+      And the case says the clinical class: <clinical class>
+      When <technique> is considered
+      Then CAU-075 <says>
+
+      Examples:
+        | kind    | technique         | vein            | clinical class | says        |
+        | hit     | foam-polidocanol  | perforator      | C4b            | speaks      |
+        | hit     | laser-1470-radial | perforator      | C3             | speaks      |
+        | miss    | foam-polidocanol  | perforator      | C5             | stays quiet |
+        | miss    | foam-polidocanol  | perforator      | C2             | stays quiet |
+        | miss    | foam-polidocanol  | great-saphenous | C4b            | stays quiet |
+        | unknown | foam-polidocanol  | perforator      | not recorded   | is in doubt |

@@ -43,3 +43,33 @@ Feature: Is there enough evidence to know what this technique does?
         | hit  | focused-ultrasound | anterior-accessory | speaks      |
         | miss | focused-ultrasound | perforator         | stays quiet |
         | miss | laser-1470-radial  | great-saphenous    | stays quiet |
+
+  Rule: CAU-078 the consensus does not name focused ultrasound for recurrent channels
+
+    @CAU-078
+    Scenario Outline: <kind>: <technique>, vein <vein>
+      Given a sound leg
+      And the case says the vein: <vein>
+      When <technique> is considered
+      Then CAU-078 <says>
+
+      Examples:
+        | kind | technique          | vein              | says        |
+        | hit  | focused-ultrasound | recurrent-channel | speaks      |
+        | miss | focused-ultrasound | great-saphenous   | stays quiet |
+        | miss | foam-polidocanol   | recurrent-channel | stays quiet |
+
+  Rule: CAU-081 microwave would work below the knee
+
+    @CAU-081
+    Scenario Outline: <kind>: <technique>, level <level>
+      Given a sound leg
+      And the case says the level: <level>
+      When <technique> is considered
+      Then CAU-081 <says>
+
+      Examples:
+        | kind | technique         | level    | says        |
+        | hit  | microwave         | mid-calf | speaks      |
+        | miss | microwave         | thigh    | stays quiet |
+        | miss | laser-1470-radial | mid-calf | stays quiet |

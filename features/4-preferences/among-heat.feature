@@ -58,3 +58,19 @@ Feature: Which of the techniques that heat does best?
         | hit  | laser-1470-forward | speaks      |
         | miss | laser-1470-radial  | stays quiet |
         | miss | rf-segmental-7cm   | stays quiet |
+
+  Rule: PRE-047 radiofrequency troubled the nerve beside the small saphenous vein more often than laser
+
+    @PRE-047
+    Scenario Outline: <kind>: <technique>, vein <vein>
+      Given a sound leg
+      And the case says the vein: <vein>
+      When <technique> is considered
+      Then PRE-047 <says>
+
+      Examples:
+        | kind | technique           | vein            | says        |
+        | hit  | rf-segmental-7cm    | small-saphenous | speaks      |
+        | hit  | rf-bipolar-pullback | small-saphenous | speaks      |
+        | miss | rf-segmental-7cm    | great-saphenous | stays quiet |
+        | miss | laser-1470-radial   | small-saphenous | stays quiet |

@@ -31,7 +31,7 @@ Feature: What suits a vein with a nerve beside it?
         | miss | mechanochemical   | great-saphenous | thigh      | stays quiet |
         | miss | laser-1470-radial | great-saphenous | mid-calf   | stays quiet |
 
-  Rule: PRE-033 closing the upper calf too saves later sclerotherapy
+  Rule: PRE-033 heat carried into the calf saves later sclerotherapy
 
     @PRE-033
     Scenario Outline: <kind>: <technique>, vein <vein>, level <level>
@@ -44,6 +44,22 @@ Feature: What suits a vein with a nerve beside it?
       Examples:
         | kind | technique         | vein            | level      | says        |
         | hit  | laser-1470-radial | great-saphenous | upper-calf | speaks      |
+        | hit  | laser-1470-radial | great-saphenous | mid-calf   | speaks      |
         | miss | laser-1470-radial | great-saphenous | lower-calf | stays quiet |
         | miss | laser-1470-radial | small-saphenous | upper-calf | stays quiet |
         | miss | foam-polidocanol  | great-saphenous | upper-calf | stays quiet |
+
+  Rule: PRE-048 adhesive left the sural nerve alone
+
+    @PRE-048
+    Scenario Outline: <kind>: <technique>, vein <vein>
+      Given a sound leg
+      And the case says the vein: <vein>
+      When <technique> is considered
+      Then PRE-048 <says>
+
+      Examples:
+        | kind | technique        | vein            | says        |
+        | hit  | adhesive         | small-saphenous | speaks      |
+        | miss | adhesive         | great-saphenous | stays quiet |
+        | miss | foam-polidocanol | small-saphenous | stays quiet |

@@ -25,6 +25,7 @@ import org.tunica.rules.Rule;
 class RepositoryTest {
     private static final Tunica TUNICA = Tunica.shipped();
     private static final Pattern TAG = Pattern.compile("@([A-Z]{3}-\\d{3})");
+    private static final Pattern HAZARD_TAG = Pattern.compile("@(HZ-\\d{2})");
     private static final Set<String> TOP_LEVEL =
             Set.of("pom.xml", "README.md", "DEVELOPERS.md", "rules", "src", "features", "knowledge", "target");
 
@@ -69,6 +70,31 @@ class RepositoryTest {
         Set<String> ids = TUNICA.rules().rules().stream().map(Rule::id).collect(Collectors.toSet());
         Set<String> tagged = new HashSet<>(scenarioKinds().keySet());
         tagged.removeAll(ids);
+        assertEquals(Set.of(), tagged);
+    }
+
+    /** What bars, warns or asks for a measurement does so because something could go wrong. */
+    @Test
+    void everyRuleThatHoldsBackNamesItsHazard() {
+        List<String> without = TUNICA.rules().rules().stream()
+                .filter(rule -> rule.hazards().isEmpty())
+                .map(Rule::id)
+                .filter(id -> id.matches("(EXC|NEE|ROM|CAU)-.*"))
+                .toList();
+        assertEquals(List.of(), without);
+    }
+
+    @Test
+    void noScenarioProvesAHazardThatIsNot() throws IOException {
+        Set<String> tagged = new TreeSet<>();
+        for (Path file : files("features", ".feature")) {
+            Matcher matcher = HAZARD_TAG.matcher(Files.readString(file));
+            while (matcher.find()) {
+                tagged.add(matcher.group(1));
+            }
+        }
+        assertTrue(tagged.size() > 10, tagged::toString);
+        tagged.removeAll(TUNICA.knowledge().hazards().keySet());
         assertEquals(Set.of(), tagged);
     }
 

@@ -31,9 +31,11 @@ final class RuleText {
                 INDENT,
                 "Class " + rule.ruleClass() + "; " + rule.standing().word() + "; to be reviewed by " + rule.reviewBy()
                         + "; " + rule.place() + "."));
-        if (!rule.hazards().isEmpty()) {
-            out.append(line(INDENT, "Controls hazard " + String.join(", ", rule.hazards()) + "."));
-        }
+        rule.hazards()
+                .forEach(id -> out.append(line(
+                        INDENT,
+                        "Controls hazard " + id + ": "
+                                + knowledge.hazards().get(id).hazard() + ".")));
         rule.sources()
                 .forEach(
                         id -> out.append(line(INDENT, source(knowledge.sources().get(id)))));

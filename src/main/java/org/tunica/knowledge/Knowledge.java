@@ -16,6 +16,9 @@ import org.tunica.casefile.PlausibleRange;
  * @param allergies id to words
  * @param measurements by JSON path without indexes
  * @param changes change records by number
+ * @param evidence what became of each row of the evidence, by id
+ * @param conflicts where sources disagree and what the rules make of it, by id
+ * @param hazards what could go wrong, by id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -25,6 +28,10 @@ public record Knowledge(
         Map<String, String> allergies,
         Map<String, Measurement> measurements,
         Map<String, ChangeRecord> changes,
+        Map<String, Evidence> evidence,
+        Map<String, Conflict> conflicts,
+        Map<String, Hazard> hazards,
+        IntendedUse intendedUse,
         Glossary glossary)
         implements KnownWords {
 

@@ -53,10 +53,15 @@ final class KnowledgeReader {
                 allergies,
                 entries("knowledge/measurements", this::measurement),
                 changes(),
+                entries("knowledge/evidence/", LedgerReader::evidence),
+                entries("knowledge/conflicts", LedgerReader::conflict),
+                entries("knowledge/hazards", SafetyReader::hazard),
+                SafetyReader.intendedUse(file("knowledge/intended-use.yaml")),
                 glossary);
         noStrangers();
         if (readable) {
             new KnowledgeChecks(knowledge, places, faults).check();
+            new LedgerChecks(knowledge, places, faults).check();
         }
         faults.throwIfAny("knowledge");
         return knowledge;
@@ -220,6 +225,10 @@ final class KnowledgeReader {
         List<String> known = List.of(
                 TECHNIQUES,
                 "knowledge/sources",
+                "knowledge/evidence/",
+                "knowledge/conflicts",
+                "knowledge/hazards",
+                "knowledge/intended-use.yaml",
                 "knowledge/measurements",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",

@@ -48,6 +48,7 @@ public final class RuleBook {
         everyFieldHasAnAnswer(knowledge, fields, faults);
         List<Rule> rules = new RuleParser(knowledge, faults).parse(bundle.under("rules/", ".rule"));
         new RuleChecks(knowledge, faults).check(rules);
+        new EvidenceChecks(knowledge, rules, faults).check();
         if (rules.isEmpty()) {
             faults.add("rules", "there is no rule");
         }

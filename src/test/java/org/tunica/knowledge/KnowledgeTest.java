@@ -194,7 +194,7 @@ class KnowledgeTest {
                         "rules/changes/0099-renamed.yaml: must start with its number, 0002",
                         "rules/changes/0099-renamed.yaml: authors: at least one author must be named",
                         "rules/changes/0099-renamed.yaml: sources: there is no source \"S-9910\";"
-                                + " did you mean \"S-0010\"?"),
+                                + " did you mean \"S-0910\"?"),
                 Set.copyOf(planted.faults()));
     }
 

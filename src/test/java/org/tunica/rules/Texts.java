@@ -2,6 +2,7 @@ package org.tunica.rules;
 
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
@@ -21,6 +22,9 @@ public final class Texts {
               because the skin over the vein would be warmed past its limit
             """;
 
+    /** Knowledge about the shipped rules, which are not there when one file is tested alone. */
+    private static final Pattern SPEAKS_OF_RULES = Pattern.compile("knowledge/(evidence/|conflicts|hazards)");
+
     private Texts() {}
 
     /** The rules of one file alone, under a change record that lists the ids given. */
@@ -38,7 +42,7 @@ public final class Texts {
     public static Bundle bundle(Map<String, String> files, String... ids) {
         Map<String, String> texts = new TreeMap<>();
         SHIPPED.texts().forEach((name, content) -> {
-            if (!name.startsWith("rules/")) {
+            if (!name.startsWith("rules/") && !SPEAKS_OF_RULES.matcher(name).lookingAt()) {
                 texts.put(name, content);
             }
         });
