@@ -8,8 +8,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.tunica.knowledge.ChangeRecord;
+import org.tunica.knowledge.Conflict;
+import org.tunica.knowledge.Evidence;
 import org.tunica.knowledge.Glossary;
 import org.tunica.knowledge.GlossaryField;
+import org.tunica.knowledge.Hazard;
+import org.tunica.knowledge.IntendedUse;
 import org.tunica.knowledge.Measurement;
 import org.tunica.knowledge.Provenance;
 import org.tunica.knowledge.Quantity;
@@ -125,6 +129,43 @@ final class Aspects {
                 .list("limit", change.limits().stream())
                 .one("effective", change.effective().toString())
                 .list("replaces", change.replaces().stream());
+    }
+
+    static Aspects of(Hazard hazard) {
+        return new Aspects()
+                .one("hazard", hazard.hazard())
+                .one("cause", hazard.cause())
+                .one("effect", hazard.effect())
+                .maybe("held by", hazard.held())
+                .one("limits", hazard.limits());
+    }
+
+    static Aspects of(IntendedUse use) {
+        return new Aspects()
+                .one("purpose", use.says())
+                .list("user", use.users().stream())
+                .list("use", use.uses().stream())
+                .list("not for", use.notFor().stream())
+                .list("limit", use.limits().stream());
+    }
+
+    static Aspects of(Conflict conflict) {
+        return new Aspects()
+                .one("question", conflict.question())
+                .list("value", conflict.values().stream())
+                .list("step", conflict.steps().stream().map(EvidenceTables::step))
+                .one("why", conflict.why())
+                .maybe("left", conflict.left());
+    }
+
+    static Aspects of(Evidence evidence) {
+        return new Aspects()
+                .one("statement", evidence.says())
+                .list("source", evidence.sources().stream())
+                .one("known by", evidence.tag().word())
+                .list("rule", evidence.rules().stream())
+                .list("number", evidence.limits().stream())
+                .maybe("left", evidence.left());
     }
 
     static Aspects of(String words) {

@@ -26,6 +26,10 @@ public record Difference(Part part, Act act, String id, String title, List<Detai
         SETTING,
         CONDITION,
         ALLERGY,
+        HAZARD,
+        INTENDED_USE,
+        CONFLICT,
+        EVIDENCE,
         SOURCE,
         CHANGE_RECORD
     }

@@ -7,8 +7,12 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.tunica.knowledge.ChangeRecord;
+import org.tunica.knowledge.Conflict;
+import org.tunica.knowledge.Evidence;
 import org.tunica.knowledge.Glossary;
 import org.tunica.knowledge.GlossaryField;
+import org.tunica.knowledge.Hazard;
+import org.tunica.knowledge.IntendedUse;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
 import org.tunica.knowledge.Quantity;
@@ -39,6 +43,7 @@ final class Differences {
                 Aspects::of,
                 Measurement::says);
         found.words(before, after);
+        found.safety(before, after);
         found.compare(Difference.Part.SOURCE, before.sources(), after.sources(), Aspects::of, Source::about);
         found.compare(
                 Difference.Part.CHANGE_RECORD, before.changes(), after.changes(), Aspects::of, ChangeRecord::title);
@@ -53,6 +58,18 @@ final class Differences {
         compare(Difference.Part.SETTING, was.settings(), is.settings(), Aspects::of, Glossary.SettingName::name);
         compare(Difference.Part.CONDITION, before.conditions(), after.conditions(), Aspects::of, words -> words);
         compare(Difference.Part.ALLERGY, before.allergies(), after.allergies(), Aspects::of, words -> words);
+    }
+
+    private void safety(Knowledge before, Knowledge after) {
+        compare(Difference.Part.HAZARD, before.hazards(), after.hazards(), Aspects::of, Hazard::hazard);
+        compare(
+                Difference.Part.INTENDED_USE,
+                Map.of("purpose", before.intendedUse()),
+                Map.of("purpose", after.intendedUse()),
+                Aspects::of,
+                IntendedUse::says);
+        compare(Difference.Part.CONFLICT, before.conflicts(), after.conflicts(), Aspects::of, Conflict::question);
+        compare(Difference.Part.EVIDENCE, before.evidence(), after.evidence(), Aspects::of, Evidence::says);
     }
 
     private <T> void compare(

@@ -6,11 +6,20 @@ import org.tunica.casefile.UcumWords;
 
 /** Numbers with their units as people read them, without rounding: a reviewer signs the number itself. */
 final class Figures {
+    /** Powers of ten up to which people rather read all digits. */
+    private static final int PLAIN_POWERS = 6;
+
     private Figures() {}
 
     static String number(double value) {
         BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
-        return exact.signum() == 0 ? "0" : exact.toPlainString();
+        if (exact.signum() == 0) {
+            return "0";
+        }
+        int power = exact.precision() - exact.scale() - 1;
+        return Math.abs(power) <= PLAIN_POWERS
+                ? exact.toPlainString()
+                : exact.movePointLeft(power).toPlainString() + " x 10^" + power;
     }
 
     /** A number with its unit (UCUM); a pure number stands alone. */

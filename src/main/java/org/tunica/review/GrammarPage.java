@@ -97,15 +97,19 @@ final class GrammarPage {
         forms.put("<number> is not between limit <limit> and limit <limit>", condition -> between(condition, false));
         forms.put("<word> is <one> or <other>", condition -> among(condition, true));
         forms.put("<word> is not <one> or <other>", condition -> among(condition, false));
-        forms.put("<set> has <one> or <other> (any of them)", condition -> anyOf(condition, true));
-        forms.put("<set> does not have <one> or <other> (none of them)", condition -> anyOf(condition, false));
-        forms.put("a whole sentence that is true", condition -> flag(condition, true));
-        forms.put("a whole sentence that is not", condition -> flag(condition, false));
+        forms.put("<set> has <one> or <other>", condition -> anyOf(condition, true));
+        forms.put("<set> does not have <one> or <other>", condition -> anyOf(condition, false));
+        forms.put("<sentence for yes>", condition -> flag(condition, true));
+        forms.put("<sentence for no>", condition -> flag(condition, false));
         forms.put("<noun> is not recorded", Condition.Unrecorded.class::isInstance);
         forms.put("the finding <finding> holds", condition -> found(condition, true));
         forms.put("the finding <finding> does not hold", condition -> found(condition, false));
-        forms.put("there is a caution (or another verdict of an earlier stage)", condition -> earlier(condition, true));
-        forms.put("there is no caution (or another)", condition -> earlier(condition, false));
+        for (Conclusion.Kind kind : Conclusion.Kind.ASKED_LATER) {
+            for (boolean wanted : List.of(true, false)) {
+                Condition form = new Condition.Earlier(kind, wanted);
+                forms.put(form.sentence(), form::equals);
+            }
+        }
         forms.put("in another segment of this leg <condition on the segment>", condition -> elsewhere(condition, true));
         forms.put(
                 "in no other segment of this leg <condition on the segment>", condition -> elsewhere(condition, false));
@@ -113,7 +117,8 @@ final class GrammarPage {
         forms.forEach((form, fits) -> rows.add(List.of(Ink.code(form), conditionExample(fits))));
         page.table(List.of("form", "example"), rows);
         page.paragraph(
-                "\"Between\" includes both limits. \"Is not recorded\" and \"then measure first\" go together: what is "
+                "\"Between\" includes both limits. A set \"has\" when any of the words is in it, and \"does not have\" "
+                        + "when none is. What there \"is\" of verdicts is what earlier stages said of the same option. \"Is not recorded\" and \"then measure first\" go together: what is "
                         + "unknown must never count in favour.");
     }
 
@@ -144,10 +149,7 @@ final class GrammarPage {
                         ? rule.conclusion().sentence().startsWith(start)
                         : rule.conclusion().sentence().equals(form))
                 .findFirst()
-                .map(rule -> Ink.of(
-                        Ink.code("then " + rule.conclusion().sentence()),
-                        new Ink(" ", " "),
-                        Ink.text("(" + rule.id() + ")")))
+                .map(rule -> Ink.of(Ink.code("then " + rule.conclusion().sentence()), Ink.text(" (" + rule.id() + ")")))
                 .orElse(Ink.text(NO_EXAMPLE));
     }
 
@@ -156,7 +158,11 @@ final class GrammarPage {
         for (GlossaryField.Kind kind : GlossaryField.Kind.values()) {
             page.heading(3, heading(kind));
             page.table(
-                    List.of("sentence", "noun", kind == GlossaryField.Kind.NUMBER ? "unit" : "words", "used in rules"),
+                    List.of(
+                            "sentence",
+                            "noun",
+                            kind == GlossaryField.Kind.NUMBER ? "unit" : "words allowed",
+                            "used in rules"),
                     knowledge.glossary().fields().values().stream()
                             .filter(field -> field.kind() == kind)
                             .map(this::row)
@@ -180,11 +186,18 @@ final class GrammarPage {
                 Ink.text(
                         field.kind() == GlossaryField.Kind.NUMBER
                                 ? Figures.unit(field.unit().orElse("1"))
-                                : String.join(", ", field.values())),
+                                : words(field)),
                 Ink.text(String.valueOf(rules.stream()
                         .filter(rule -> rule.onOption().stream()
                                 .anyMatch(condition -> condition.field().equals(field)))
                         .count())));
+    }
+
+    private String words(GlossaryField field) {
+        List<String> nouns = knowledge.glossary().fields().values().stream()
+                .map(GlossaryField::noun)
+                .toList();
+        return field.values().equals(nouns) ? "any noun of these tables" : String.join(", ", field.values());
     }
 
     private static String sentence(GlossaryField field) {
@@ -231,10 +244,6 @@ final class GrammarPage {
 
     private static boolean found(Condition condition, boolean wanted) {
         return condition instanceof Condition.Found found && found.wanted() == wanted;
-    }
-
-    private static boolean earlier(Condition condition, boolean wanted) {
-        return condition instanceof Condition.Earlier earlier && earlier.wanted() == wanted;
     }
 
     private static boolean elsewhere(Condition condition, boolean wanted) {

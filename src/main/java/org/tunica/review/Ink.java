@@ -15,8 +15,9 @@ import java.util.stream.Collectors;
  */
 record Ink(String line, String cell) {
     private static final Pattern MEANING = Pattern.compile("[\\\\`*_{}\\[\\]<>#|~&!$^=+]");
-    private static final Pattern LIST = Pattern.compile("^(\\d+)([.)])(?=\\s|$)");
-    private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cntrl}\\s]+");
+    private static final Pattern LIST = Pattern.compile("^(\\s*\\d+)([.)])(?=\\s|$)");
+    private static final Pattern DASH = Pattern.compile("^(\\s*)-");
+    private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cntrl}]+");
     private static final Pattern BACKTICKS = Pattern.compile("`+");
     private static final Pattern NOT_IN_ANCHOR = Pattern.compile("[^a-z0-9 _-]");
 
@@ -25,7 +26,7 @@ record Ink(String line, String cell) {
         String escaped =
                 MEANING.matcher(printable(text)).replaceAll(found -> Matcher.quoteReplacement("\\" + found.group()));
         String safe = LIST.matcher(escaped).replaceFirst("$1\\\\$2");
-        return same(safe.startsWith("-") ? "\\" + safe : safe);
+        return same(DASH.matcher(safe).replaceFirst("$1\\\\-"));
     }
 
     /** A text that stands out. */
@@ -81,7 +82,6 @@ record Ink(String line, String cell) {
     }
 
     private static String printable(String text) {
-        String line = UNPRINTABLE.matcher(text).replaceAll(" ");
-        return line.strip();
+        return UNPRINTABLE.matcher(text).replaceAll(" ");
     }
 }

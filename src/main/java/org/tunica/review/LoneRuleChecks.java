@@ -1,23 +1,35 @@
 package org.tunica.review;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.tunica.knowledge.Measurement;
 import org.tunica.knowledge.Quantity;
+import org.tunica.rules.Conclusion;
 import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
 
 /** What can be wrong with a rule by itself: it can never speak, or one of its conditions adds nothing. */
 final class LoneRuleChecks {
-    private final Reasoning reasoning;
+    private static final Set<Conclusion.Kind> HOLD_BACK = EnumSet.of(
+            Conclusion.Kind.EXCLUDE,
+            Conclusion.Kind.MEASURE_FIRST,
+            Conclusion.Kind.NOT_IN_ROOM,
+            Conclusion.Kind.CAUTION);
 
-    LoneRuleChecks(Reasoning reasoning) {
+    private final Reasoning reasoning;
+    private final boolean hazardsListed;
+
+    LoneRuleChecks(Reasoning reasoning, boolean hazardsListed) {
         this.reasoning = reasoning;
+        this.hazardsListed = hazardsListed;
     }
 
     List<Remark> remarks() {
         List<Remark> remarks = new ArrayList<>();
         for (Rule rule : reasoning.rules()) {
+            namesItsHazard(rule, remarks);
             limitsInRange(rule, remarks);
             if (!reasoning.canSpeak(rule)) {
                 remarks.add(remark(Remark.Kind.IMPOSSIBLE, rule, rule.id() + " can never speak: " + reason(rule)));
@@ -26,6 +38,18 @@ final class LoneRuleChecks {
             }
         }
         return remarks;
+    }
+
+    /** What bars, warns or asks for a measurement does so because something could go wrong, if hazards are listed at all. */
+    private void namesItsHazard(Rule rule, List<Remark> remarks) {
+        if (hazardsListed
+                && HOLD_BACK.contains(rule.conclusion().kind())
+                && rule.hazards().isEmpty()) {
+            remarks.add(remark(
+                    Remark.Kind.NO_HAZARD,
+                    rule,
+                    rule.id() + " says \"" + rule.conclusion().sentence() + "\" and names no hazard it controls"));
+        }
     }
 
     private void limitsInRange(Rule rule, List<Remark> remarks) {

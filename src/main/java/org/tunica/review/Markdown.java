@@ -19,13 +19,13 @@ final class Markdown {
     }
 
     Markdown paragraph(Ink... parts) {
-        return block(Ink.of(parts).line());
+        return block(Ink.of(parts).line().strip());
     }
 
     Markdown bullets(List<Ink> items) {
         return items.isEmpty()
                 ? this
-                : block(items.stream().map(item -> "- " + item.line()).collect(Collectors.joining("\n")));
+                : block(items.stream().map(item -> "- " + item.line().strip()).collect(Collectors.joining("\n")));
     }
 
     /** A table; each row has as many cells as the head. */

@@ -68,13 +68,13 @@ final class Mistakes {
         page.heading(2, "Common mistakes and what the program says");
         List<List<Ink>> rows = new ArrayList<>();
         made().forEach((mistake, text) ->
-                rows.add(List.of(Ink.text(mistake), Ink.code(changedLine(text)), Ink.join(" / ", messages(text)))));
+                rows.add(List.of(Ink.text(mistake), changedLine(text), Ink.join(" / ", messages(text)))));
         page.table(List.of("mistake", "written", "message"), rows);
     }
 
     /** The example with one mistake each, by what is wrong. */
     Map<String, String> made() {
-        String right = example().replace(model.id(), ID);
+        String right = right();
         String limit = "limit " + compared.limit().id();
         Map<String, String> made = new LinkedHashMap<>();
         made.put(
@@ -114,24 +114,32 @@ final class Mistakes {
         return name.substring(0, name.length() - 2) + name.substring(name.length() - 1);
     }
 
-    private String changedLine(String text) {
-        List<String> right = example().replace(model.id(), ID).lines().toList();
-        return text.lines()
-                .filter(line -> !right.contains(line))
-                .findFirst()
-                .map(String::strip)
-                .orElse("(a line is missing)");
+    /** The line that is new, or the one that went. */
+    private Ink changedLine(String text) {
+        List<String> right = right().lines().toList();
+        List<String> written = text.lines().toList();
+        List<String> added = new ArrayList<>(written);
+        right.forEach(added::remove);
+        List<String> gone = new ArrayList<>(right);
+        written.forEach(gone::remove);
+        return added.isEmpty()
+                ? Ink.of(Ink.text("without: "), Ink.code(gone.get(0).strip()))
+                : Ink.code(added.get(0));
+    }
+
+    private String right() {
+        return example().replace(model.id(), ID);
     }
 
     private List<Ink> messages(String text) {
-        return faults(text).stream().map(fault -> Ink.text(fault.toString())).toList();
+        return faults(text).stream()
+                .map(fault -> Ink.text("line " + fault.place().replaceFirst(".*:", "") + ": " + fault.says()))
+                .toList();
     }
 
     /** What is wrong with a text apart from what is wrong with any rule no change record lists. */
     List<Fault> faults(String text) {
-        List<String> always = read(example().replace(model.id(), ID)).stream()
-                .map(Fault::says)
-                .toList();
+        List<String> always = read(right()).stream().map(Fault::says).toList();
         return read(text).stream()
                 .filter(fault -> fault.place().startsWith(FILE))
                 .filter(fault -> !always.contains(fault.says()))

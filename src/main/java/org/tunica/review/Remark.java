@@ -41,8 +41,6 @@ public record Remark(Kind kind, List<String> rules, List<String> places, String 
         IMPOSSIBLE("can never speak", true),
         OUT_OF_RANGE("limit out of range", true),
         DUPLICATE("stands twice", true),
-        UNKNOWN_HAZARD("unknown hazard", true),
-        NO_CONTROL("hazard without a control", true),
         NO_HAZARD("no hazard named", true),
         CONFLICT("conflict", false),
         SUBSUMED("says nothing new", false),

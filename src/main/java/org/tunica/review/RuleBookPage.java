@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Standing;
+import org.tunica.rules.Conclusion;
 import org.tunica.rules.Rule;
 
 /** The rule book: every rule and every number of a release, in print, for the people who sign it. */
@@ -50,6 +51,9 @@ final class RuleBookPage {
         unverified();
         overdue();
         remarks(remarks);
+        EvidenceTables evidence = new EvidenceTables(knowledge);
+        evidence.conflicts(page);
+        evidence.ledger(page);
         tables.sources(page);
         tables.changes(page);
         signatures();
@@ -64,7 +68,7 @@ final class RuleBookPage {
         page.paragraph(
                 "Printed from the rules themselves, as the program runs them; nothing in it was written by hand. "
                         + "Reviews are judged as of " + day + ". The digest names this very set of rules and numbers.");
-        page.paragraph(Ink.text("Digest "), new Ink(" ", " "), Ink.code(bundle.digest()));
+        page.paragraph(Ink.text("Digest "), Ink.code(bundle.digest()));
         page.paragraph(
                 "How to read a rule: it speaks when every condition holds. It is in doubt when none fails but one "
                         + "cannot be told, because something was not recorded. Doubt is read against the option: an exclusion "
@@ -102,6 +106,7 @@ final class RuleBookPage {
         List<String> parts = new ArrayList<>(STAGES.values());
         parts.addAll(NumberTables.HEADINGS.subList(0, 2));
         parts.addAll(List.of("What is unverified", "Reviews that are due", "What the checks remark"));
+        parts.addAll(EvidenceTables.HEADINGS);
         parts.addAll(NumberTables.HEADINGS.subList(2, 4));
         parts.add("Signatures");
         page.bullets(parts.stream().map(part -> Ink.link(part, part)).toList());
@@ -109,6 +114,9 @@ final class RuleBookPage {
 
     private void stage(int stage, String name) {
         page.heading(2, name);
+        if (stage == 1) {
+            findings();
+        }
         Map<String, List<Rule>> files = rules.stream()
                 .filter(rule -> rule.conclusion().kind().stage() == stage)
                 .collect(Collectors.groupingBy(RuleBookPage::file, LinkedHashMap::new, Collectors.toList()));
@@ -116,6 +124,25 @@ final class RuleBookPage {
             page.heading(3, question(file));
             inFile.forEach(rule -> print.write(rule, page));
         });
+    }
+
+    private void findings() {
+        page.paragraph("A finding is a word that later stages ask for. It holds when any of its rules speaks.");
+        page.table(
+                List.of("finding", "meaning", "found by"),
+                knowledge.glossary().findings().entrySet().stream()
+                        .map(finding -> List.of(
+                                Ink.text(finding.getKey()), Ink.text(finding.getValue()), finders(finding.getKey())))
+                        .toList());
+    }
+
+    private Ink finders(String finding) {
+        return Ink.join(
+                ", ",
+                rules.stream()
+                        .filter(rule -> rule.conclusion().equals(new Conclusion.Find(finding)))
+                        .map(RulePrint::link)
+                        .toList());
     }
 
     private static String file(Rule rule) {

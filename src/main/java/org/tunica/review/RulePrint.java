@@ -48,21 +48,14 @@ final class RulePrint {
     /** The rule as one sentence, conditions, conclusion and reason. */
     Ink sentence(Rule rule) {
         List<Ink> parts = new ArrayList<>();
-        String lead = "When ";
         for (Condition condition : rule.conditions()) {
-            parts.add(Ink.strong(lead.strip()));
-            parts.add(new Ink(" ", " "));
-            parts.add(Ink.text(withNumbers(condition.sentence())));
-            parts.add(new Ink(" ", " "));
-            lead = "and ";
+            parts.add(Ink.strong(parts.isEmpty() ? "When" : "and"));
+            parts.add(Ink.text(" " + withNumbers(condition.sentence()) + " "));
         }
         parts.add(Ink.strong("then"));
-        parts.add(new Ink(" ", " "));
-        parts.add(Ink.text(withNumbers(rule.conclusion().sentence()) + ","));
-        parts.add(new Ink(" ", " "));
+        parts.add(Ink.text(" " + withNumbers(rule.conclusion().sentence()) + ", "));
         parts.add(Ink.strong("because"));
-        parts.add(new Ink(" ", " "));
-        parts.add(Ink.text(rule.because() + "."));
+        parts.add(Ink.text(" " + rule.because() + "."));
         return Ink.of(parts.toArray(Ink[]::new));
     }
 
@@ -94,11 +87,14 @@ final class RulePrint {
     }
 
     private static Ink labelled(String label, String text) {
-        return Ink.of(Ink.strong(label + ":"), new Ink(" ", " "), Ink.text(text));
+        return Ink.of(Ink.strong(label + ":"), Ink.text(" " + text));
     }
 
     private String hazards(Rule rule) {
-        return rule.hazards().isEmpty() ? "" : "; controls " + String.join(", ", rule.hazards());
+        return rule.hazards().stream()
+                .map(id ->
+                        "; controls " + id + ", " + knowledge.hazards().get(id).hazard())
+                .collect(Collectors.joining());
     }
 
     static String source(Source source) {

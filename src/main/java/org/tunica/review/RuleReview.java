@@ -1,7 +1,6 @@
 package org.tunica.review;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -42,7 +41,8 @@ public final class RuleReview {
     /** What is to be said of the rules by themselves and against each other, faults first. */
     public List<Remark> remarks() {
         Reasoning reasoning = reasoning();
-        List<Remark> remarks = new ArrayList<>(new LoneRuleChecks(reasoning).remarks());
+        List<Remark> remarks = new ArrayList<>(
+                new LoneRuleChecks(reasoning, !knowledge.hazards().isEmpty()).remarks());
         remarks.addAll(new PairChecks(reasoning).remarks());
         remarks.addAll(new RangeChecks(reasoning).remarks());
         return remarks.stream().sorted().toList();
@@ -83,19 +83,28 @@ public final class RuleReview {
     }
 
     /**
+     * The hazard log as Markdown: what the program is for, and for each hazard its controls and their tests.
+     *
+     * @param features the folder of the scenarios, if it is at hand
+     */
+    public String hazardLog(Optional<Path> features) throws IOException {
+        return new HazardLogPage(knowledge, rules.rules())
+                .of(features.isPresent() ? Scenario.in(features.get()) : List.of());
+    }
+
+    /**
      * Writes the pages, each as Markdown and as one HTML file that needs nothing else.
      *
      * @param folder where they go; made if it is not there
+     * @param features the folder of the scenarios, if it is at hand
      * @param day the day on which reviews are judged overdue
      */
-    public void writeBook(Path folder, Optional<Path> features, LocalDate day) {
-        try {
-            Files.createDirectories(folder);
-            write(folder, "rule-book", RuleBookPage.TITLE, ruleBook(day));
-            write(folder, "grammar", GrammarPage.TITLE, grammar());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    public void writeBook(Path folder, Optional<Path> features, LocalDate day) throws IOException {
+
+        Files.createDirectories(folder);
+        write(folder, "rule-book", RuleBookPage.TITLE, ruleBook(day));
+        write(folder, "grammar", GrammarPage.TITLE, grammar());
+        write(folder, "hazard-log", HazardLogPage.TITLE, hazardLog(features));
     }
 
     private static void write(Path folder, String name, String title, String markdown) throws IOException {

@@ -134,7 +134,7 @@ public sealed interface Conclusion {
         }
 
         /** The kinds a later rule may ask for; a need to measure is none, for it turns up when something is blanked. */
-        static final List<Kind> ASKED_LATER = List.of(EXCLUDE, NOT_IN_ROOM, CAUTION, PREFER, DISFAVOUR);
+        public static final List<Kind> ASKED_LATER = List.of(EXCLUDE, NOT_IN_ROOM, CAUTION, PREFER, DISFAVOUR);
 
         String one() {
             return "a " + noun;

@@ -8,7 +8,7 @@ import org.tunica.knowledge.Bundle;
 
 class PagesTest {
     @Test
-    void write() {
+    void write() throws Exception {
         RuleReview.of(Bundle.shipped())
                 .writeBook(Path.of("target/rule-book"), Optional.of(Path.of("features")), LocalDate.of(2026, 11, 25));
     }
