@@ -28,7 +28,7 @@ final class GrammarPage {
         this.rules = rules;
     }
 
-    String of(Mistakes mistakes) {
+    String of(Optional<Mistakes> mistakes) {
         page.heading(1, TITLE);
         page.paragraph(
                 "A rule is a handful of whole sentences from a closed list. A line that fits no form is refused, "
@@ -40,13 +40,13 @@ final class GrammarPage {
         fields();
         words("Findings", knowledge.glossary().findings());
         settings();
-        mistakes.write(page);
+        mistakes.ifPresent(shown -> shown.write(page));
         return page.text();
     }
 
-    private void whole(Mistakes mistakes) {
+    private void whole(Optional<Mistakes> mistakes) {
         page.heading(2, "A rule file");
-        page.lines(mistakes.example());
+        mistakes.ifPresent(shown -> page.lines(shown.example()));
         page.bullets(List.of(
                 Ink.text("The first line of a file is a # and the question the file answers; one question to a file."),
                 Ink.text(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
@@ -27,19 +28,21 @@ final class Mistakes {
     private final Rule model;
     private final Condition.Compared compared;
 
-    /**
-     * @throws IllegalArgumentException when no rule in force excludes by a number, so that there is nothing to show
-     */
-    Mistakes(Bundle bundle, Knowledge knowledge, List<Rule> rules) {
+    private Mistakes(Bundle bundle, Knowledge knowledge, Rule model) {
         this.bundle = bundle;
         this.knowledge = knowledge;
-        this.model = rules.stream()
+        this.model = model;
+        this.compared = (Condition.Compared) model.conditions().get(1);
+    }
+
+    /** Mistakes made in the first rule that excludes by a number in its second and last condition, if there is one. */
+    static Optional<Mistakes> in(Bundle bundle, Knowledge knowledge, List<Rule> rules) {
+        return rules.stream()
                 .filter(rule -> rule.conclusion().kind() == Conclusion.Kind.EXCLUDE)
                 .filter(rule -> rule.conditions().size() == 2)
                 .filter(rule -> rule.conditions().get(1) instanceof Condition.Compared)
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no rule excludes by a second, compared condition"));
-        this.compared = (Condition.Compared) model.conditions().get(1);
+                .map(rule -> new Mistakes(bundle, knowledge, rule));
     }
 
     /** A rule file with one rule in it. */

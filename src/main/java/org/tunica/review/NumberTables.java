@@ -61,7 +61,7 @@ final class NumberTables {
 
     private static List<Ink> number(Quantity quantity) {
         String range = Figures.range(quantity.low(), quantity.high(), quantity.unit());
-        String note = quantity.provenance().note().map(text -> ". " + text).orElse("");
+        String note = quantity.provenance().note().map(text -> "; " + text).orElse("");
         return List.of(
                 Ink.text(quantity.id()),
                 Ink.text(quantity.says() + note),

@@ -79,7 +79,7 @@ public final class RuleReview {
 
     /** The page for authors of rules as Markdown. */
     public String grammar() {
-        return new GrammarPage(knowledge, rules.rules()).of(new Mistakes(bundle, knowledge, rules.rules()));
+        return new GrammarPage(knowledge, rules.rules()).of(Mistakes.in(bundle, knowledge, rules.rules()));
     }
 
     /**

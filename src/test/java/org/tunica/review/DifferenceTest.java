@@ -49,7 +49,6 @@ class DifferenceTest {
                 "rules/2-exclusions/plant.rule|S-0900,|S-0900 S-0901,|source: new, S-0901",
                 "rules/2-exclusions/plant.rule|unverified   change|local   change|standing: was unverified, is local",
                 "rules/2-exclusions/plant.rule|2027-11|2028-01|review by: was 2027-11, is 2028-01",
-                "rules/2-exclusions/plant.rule|contraindication|contraindication   hazard HZ-01|hazard: new, HZ-01",
                 "rules/2-exclusions/plant.rule|'  and  the depth to the skin is less than limit plant.four'|#|condition: no longer the depth to the skin is less than limit plant.four",
                 "knowledge/limits/plant.yaml|value: 4|value: 4.5|number plant.four changed: a planted limit (S-0900, unverified; named by EXC-901)#  value: was 4 mm, is 4.5 mm",
                 "knowledge/limits/plant.yaml|value: 6|value: 6 LINE   low: 5|range: new, from 5 mm",
@@ -72,6 +71,24 @@ class DifferenceTest {
         String into = (to == null ? "" : to).replace(" LINE ", "\n");
         texts.put(file, text.replaceFirst(Pattern.quote(from), into));
         String found = Difference.text(RuleReview.of(Bundle.of(texts)).since(BEFORE));
+        assertTrue(found.contains(told.replace("#", "\n")), found);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "rules/2-exclusions/heat-near-skin.rule|hazard HZ-03|hazard HZ-03 HZ-04|rule EXC-007 changed: heat needs a gap to the skin#  hazard: new, HZ-04",
+                "knowledge/hazards.yaml|hazard: the skin is burnt|hazard: the skin is scalded|hazard HZ-03 changed: the skin is scalded#  hazard: was the skin is burnt, is the skin is scalded",
+                "knowledge/intended-use.yaml|- telangiectasia and reticular veins||intended use purpose changed",
+                "knowledge/conflicts.yaml|question: how much lidocaine|question: how many grams of lidocaine|conflict CON-01 changed",
+                "knowledge/evidence/a-guidelines.yaml|tag: secondary|tag: read|known by: was secondary, is read",
+            })
+    void whatTheProgramIsForAndWhatItRestsOnIsComparedToo(String file, String from, String to, String told) {
+        Bundle shipped = Bundle.shipped();
+        Map<String, String> texts = new TreeMap<>(shipped.texts());
+        texts.computeIfPresent(file, (path, text) -> text.replaceFirst(Pattern.quote(from), to == null ? "#" : to));
+        String found = Difference.text(RuleReview.of(Bundle.of(texts)).since(RuleReview.of(shipped)));
         assertTrue(found.contains(told.replace("#", "\n")), found);
     }
 

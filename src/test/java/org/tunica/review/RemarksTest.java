@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -190,6 +192,27 @@ class RemarksTest {
                         low,
                         high,
                         "SET-903 | set the spacing of lesions to limit plant.six | the patient is pregnant"));
+    }
+
+    @Test
+    void whatHoldsBackNamesItsHazardOnceHazardsAreListed() {
+        Bundle bundle = Plant.bundle(
+                "EXC-901 | exclude | the patient is pregnant", "PRE-901 | prefer slightly | the patient is pregnant");
+        assertEquals(List.of(), hazardless(bundle));
+        Map<String, String> texts = new TreeMap<>(bundle.texts());
+        texts.put("knowledge/hazards.yaml", "HZ-01: { hazard: a, cause: b, effect: c, held: d, limits: e }\n");
+        assertEquals(List.of("EXC-901"), hazardless(Bundle.of(texts)));
+        texts.computeIfPresent(
+                "rules/2-exclusions/plant.rule",
+                (path, text) -> text.replace("class contraindication", "class contraindication   hazard HZ-01"));
+        assertEquals(List.of(), hazardless(Bundle.of(texts)));
+    }
+
+    private static List<String> hazardless(Bundle bundle) {
+        return RuleReview.of(bundle).remarks().stream()
+                .filter(remark -> remark.kind() == Remark.Kind.NO_HAZARD)
+                .flatMap(remark -> remark.rules().stream())
+                .toList();
     }
 
     @Test
