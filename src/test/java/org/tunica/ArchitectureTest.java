@@ -13,6 +13,9 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures;
 import com.tngtech.archunit.library.GeneralCodingRules;
+import java.io.ObjectInputStream;
+import java.net.Socket;
+import java.net.URLClassLoader;
 
 /** The arrows: imports point only towards the case file, and each library has one home. */
 @AnalyzeClasses(packages = "org.tunica", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -116,6 +119,23 @@ class ArchitectureTest {
             .should()
             .callMethodWhere(
                     JavaCall.Predicates.target(HasName.Predicates.nameMatching("now|currentTimeMillis|nanoTime")));
+
+    /** No text of a file can become a process, a class, an object or a connection: nothing here could make it one. */
+    @ArchTest
+    static final ArchRule nothing_can_run_a_text = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.script..", "javax.naming..", "java.rmi..", "javax.tools..", "java.net.http..")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(
+                    ProcessBuilder.class,
+                    ObjectInputStream.class,
+                    URLClassLoader.class,
+                    ClassLoader.class,
+                    Socket.class)
+            .orShould()
+            .callMethodWhere(JavaCall.Predicates.target(HasName.Predicates.nameMatching("exec|forName|openStream")));
 
     private static ArchRule onlyIn(String home, String... libraries) {
         return noClasses().that(live(home)).should().dependOnClassesThat().resideInAnyPackage(libraries);

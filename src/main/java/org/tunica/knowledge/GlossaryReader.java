@@ -4,10 +4,13 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.tunica.casefile.FieldReader;
 
 /** Reads knowledge/glossary.yaml. */
 final class GlossaryReader {
+    private static final Pattern FINDING = Pattern.compile("[a-z][a-z0-9-]*");
+
     /** Lists that stand elsewhere in knowledge/, by the word the glossary uses for them. */
     private final Map<String, Collection<String>> lists;
 
@@ -72,7 +75,12 @@ final class GlossaryReader {
     private static Map<String, String> findings(FieldReader root) {
         Map<String, String> findings = new LinkedHashMap<>();
         FieldReader all = root.object("findings").orElseGet(() -> root.emptyPart("findings"));
-        all.names().forEach(id -> findings.put(id, all.requiredText(id)));
+        all.names().forEach(id -> {
+            findings.put(id, all.requiredText(id));
+            if (!FINDING.matcher(id).matches()) {
+                all.fault(id, "a finding is named in small letters, digits and hyphens");
+            }
+        });
         return findings;
     }
 

@@ -53,7 +53,16 @@ public final class RuleBook {
             faults.add("rules", "there is no rule");
         }
         faults.throwIfAny("rules");
-        return new RuleBook(knowledge, rules, fields, segmentFields);
+        RuleBook book = new RuleBook(knowledge, rules, fields, segmentFields);
+        book.runOnce();
+        return book;
+    }
+
+    /** An option of which nothing is known goes through every rule: what cannot run ends the loading, not a case. */
+    private void runOnce() {
+        Map<String, Answer> answers = new HashMap<>();
+        fields.keySet().forEach(id -> answers.put(id, Answer.UNKNOWN));
+        judge(List.of(new OptionFacts(new OptionKey("load", "load"), answers, List.of())));
     }
 
     /** Every form of a conclusion, with a place-holder where an id goes, in alphabetical order. */
