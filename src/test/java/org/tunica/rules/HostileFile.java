@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
@@ -65,11 +64,7 @@ record HostileFile(String name, String place, boolean refused, List<String> says
 
     /** The shipped knowledge, its change records without their rules, and one record for the hostile file. */
     static void writeSurroundings(Path root) throws IOException {
-        Map<String, String> texts = new TreeMap<>(Texts.SHIPPED.under("knowledge/", ".yaml"));
-        Texts.SHIPPED
-                .under("rules/changes/", ".yaml")
-                .forEach((name, text) -> texts.put(name, text.replaceAll("(?ms)^rules:.*?^(?=[a-z])", "rules: []\n")));
-        for (Map.Entry<String, String> text : texts.entrySet()) {
+        for (Map.Entry<String, String> text : Texts.withoutRules().entrySet()) {
             write(root, text.getKey(), text.getValue().getBytes(StandardCharsets.UTF_8));
         }
     }

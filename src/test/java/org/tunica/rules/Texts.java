@@ -40,18 +40,20 @@ public final class Texts {
 
     /** The shipped knowledge with the rules of some files alone, under a change record that lists the ids given. */
     public static Bundle bundle(Map<String, String> files, String... ids) {
-        Map<String, String> texts = new TreeMap<>();
-        SHIPPED.texts().forEach((name, content) -> {
-            if (!name.startsWith("rules/") && !SPEAKS_OF_RULES.matcher(name).lookingAt()) {
-                texts.put(name, content);
-            }
-        });
-        SHIPPED.under("rules/changes/", ".yaml")
-                .forEach((name, content) ->
-                        texts.put(name, content.replaceAll("(?ms)^rules:.*?^(?=[a-z])", "rules: []\n")));
+        Map<String, String> texts = withoutRules();
         texts.put("rules/changes/0900-test.yaml", change(ids));
         texts.putAll(files);
         return Bundle.of(texts);
+    }
+
+    /** The shipped knowledge and change records without any rule and without what speaks of rules. */
+    static Map<String, String> withoutRules() {
+        Map<String, String> texts = new TreeMap<>(SHIPPED.under("knowledge/", ".yaml"));
+        texts.keySet().removeIf(name -> SPEAKS_OF_RULES.matcher(name).lookingAt());
+        SHIPPED.under("rules/changes/", ".yaml")
+                .forEach((name, content) ->
+                        texts.put(name, content.replaceAll("(?ms)^rules:.*?^(?=[a-z])", "rules: []\n")));
+        return texts;
     }
 
     /** The faults of a file whose rule is {@code EXC-900} in 2-exclusions. */
