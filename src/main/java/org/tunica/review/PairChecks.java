@@ -2,6 +2,7 @@ package org.tunica.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.tunica.rules.Conclusion;
@@ -40,7 +41,32 @@ final class PairChecks {
                 pair(rules.get(i), rules.get(j), remarks);
             }
         }
+        rules.forEach(rule -> inVain(rule, remarks));
         return remarks;
+    }
+
+    /** A caution, preference or setting of which every option is excluded anyway. */
+    private void inVain(Rule rule, List<Remark> remarks) {
+        if (rule.conclusion().kind().stage() <= Conclusion.Kind.EXCLUDE.stage()) {
+            return;
+        }
+        List<Rule> exclusions = rules.stream()
+                .filter(other -> other.conclusion().kind() == Conclusion.Kind.EXCLUDE)
+                .toList();
+        List<Demand> open = exclusions.stream()
+                .map(other -> reasoning.demands().of(other, Wish.NOT_TRUE))
+                .toList();
+        if (!Reasoning.possible(reasoning.demands().of(rule, Wish.TRUE), new Demand.All(open))) {
+            Optional<Rule> one = exclusions.stream()
+                    .filter(other -> reasoning.speaksWherever(rule, other))
+                    .findFirst();
+            remarks.add(new Remark(
+                    Remark.Kind.IN_VAIN,
+                    List.of(rule.id()),
+                    List.of(rule.place()),
+                    "whenever " + rule.id() + " speaks, " + one.map(Rule::id).orElse("one rule or another")
+                            + " excludes the option"));
+        }
     }
 
     private void pair(Rule a, Rule b, List<Remark> remarks) {

@@ -97,33 +97,30 @@ final class Prober {
     }
 
     private void edges(Rule rule, Condition condition, Demand rest) {
-        if (!(condition instanceof Condition.OnOption onOption)) {
+        if (condition instanceof Condition.Elsewhere elsewhere) {
+            Edge.of(elsewhere.condition()).forEach(edge -> edge(rule, elsewhere, edge, rest));
+        } else if (condition instanceof Condition.OnOption onOption) {
+            Edge.of(onOption).forEach(edge -> edge(rule, onOption, edge, rest));
+        }
+    }
+
+    private void edge(Rule rule, Condition.OnOption condition, Edge edge, Demand rest) {
+        Variable variable = reasoning.space().variable(condition.field().id());
+        int cell = edge.cell(variable);
+        String what = condition.noun() + " " + edge.words();
+        if (cell < 0) {
+            unprobed.add(new Probe.Unprobed(rule.id(), what, "no such number may be entered"));
             return;
         }
-        boolean elsewhere = condition instanceof Condition.Elsewhere;
-        boolean wanted = !(condition instanceof Condition.Elsewhere other) || other.wanted();
-        Condition.OnOption compared = condition instanceof Condition.Elsewhere other ? other.condition() : onOption;
-        for (Edge edge : Edge.of(compared)) {
-            Variable variable = reasoning.space().variable(compared.field().id());
-            int cell = edge.cell(variable);
-            String what = onOption.noun() + " " + edge.words();
-            if (cell < 0) {
-                unprobed.add(new Probe.Unprobed(rule.id(), what, "no such number may be entered"));
-                continue;
-            }
-            Demand.Fits here = Reasoning.at(variable, cell);
-            boolean holds = edge.inside() == wanted;
-            boolean made = add(
-                    rule,
-                    what,
-                    new MadeUpFacts.Sharp(variable, cell, edge),
-                    holds ? Probe.Says.SPEAKS : Probe.Says.STAYS_QUIET,
-                    rest,
-                    elsewhere ? new Demand.Somewhere(here) : here,
-                    reasoning.demands().of(condition, holds ? Wish.TRUE : Wish.FALSE));
-            if (!made) {
-                unprobed.add(new Probe.Unprobed(rule.id(), what, "the other conditions rule it out"));
-            }
+        Demand.Fits fits = Reasoning.at(variable, cell);
+        Demand here = condition instanceof Condition.Elsewhere ? new Demand.Somewhere(fits) : fits;
+        boolean holds = !(condition instanceof Condition.Elsewhere elsewhere) || elsewhere.wanted()
+                ? edge.inside()
+                : !edge.inside();
+        Probe.Says expected = holds ? Probe.Says.SPEAKS : Probe.Says.STAYS_QUIET;
+        Demand meant = reasoning.demands().of(condition, holds ? Wish.TRUE : Wish.FALSE);
+        if (!add(rule, what, new MadeUpFacts.Sharp(variable, cell, edge), expected, rest, here, meant)) {
+            unprobed.add(new Probe.Unprobed(rule.id(), what, "the other conditions rule it out"));
         }
     }
 

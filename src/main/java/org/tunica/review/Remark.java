@@ -43,6 +43,7 @@ public record Remark(Kind kind, List<String> rules, List<String> places, String 
         DUPLICATE("stands twice", true),
         NO_HAZARD("no hazard named", true),
         CONFLICT("conflict", false),
+        IN_VAIN("speaks in vain", false),
         SUBSUMED("says nothing new", false),
         ALWAYS_TRUE("condition adds nothing", false),
         GAP("gap", false),

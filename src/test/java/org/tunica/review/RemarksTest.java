@@ -147,6 +147,24 @@ class RemarksTest {
     }
 
     @Test
+    void aRuleThatOnlySpeaksOfWhatIsExcludedSpeaksInVain() {
+        String caution = "CAU-901 | caution slightly | the lumen diameter is less than limit plant.two";
+        String exclusion = "EXC-901 | exclude | the lumen diameter is less than limit plant.four";
+        assertTrue(only(Remark.Kind.IN_VAIN, caution, exclusion).contains("CAU-901 speaks, EXC-901 excludes"));
+        assertEquals(List.of(), of(Remark.Kind.IN_VAIN, caution.replace("two", "six"), exclusion));
+        String pregnant = exclusion + " | the patient is pregnant";
+        String other =
+                "EXC-902 | exclude | the patient is not pregnant | the lumen diameter is less than limit plant.four";
+        assertEquals(List.of(), of(Remark.Kind.IN_VAIN, caution, pregnant, other));
+        String told = caution + " | the patient is pregnant";
+        assertTrue(only(Remark.Kind.IN_VAIN, told, pregnant, other).contains("EXC-901 excludes"));
+        String open = "EXC-902 | exclude | the lumen diameter is less than limit plant.four | the course is straight";
+        String wound = "EXC-903 | exclude | the course is not straight";
+        String known = caution + " | the course is straight or winding or very-winding";
+        assertTrue(only(Remark.Kind.IN_VAIN, known, open, wound).contains("one rule or another excludes"));
+    }
+
+    @Test
     void twoValuesForOneSettingAreAConflict() {
         String a = "SET-901 | set the spacing of lesions to limit plant.two | the course is straight";
         String b = "SET-902 | set the spacing of lesions to limit plant.four | the patient is pregnant";
