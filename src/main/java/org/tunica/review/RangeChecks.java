@@ -44,10 +44,10 @@ final class RangeChecks {
     private static String question(Rule rule) {
         Conclusion conclusion = rule.conclusion();
         if (conclusion instanceof Conclusion.SetTo set) {
-            return "set " + set.settingName();
+            return "setting " + set.settingName();
         }
         if (conclusion instanceof Conclusion.Keep keep) {
-            return "keep " + keep.settingName();
+            return "setting " + keep.settingName();
         }
         String file = rule.place().replaceFirst(".*/([^/]+)\\.rule:\\d+$", "$1");
         return conclusion.kind().sentence() + " (" + file + ")";

@@ -147,6 +147,18 @@ class RemarksTest {
     }
 
     @Test
+    void aRangeOfTheSameSettingFillsTheGapToo() {
+        String low =
+                "SET-901 | set the spacing of lesions to limit plant.two | the lumen diameter is less than limit plant.two";
+        String high =
+                "SET-902 | set the spacing of lesions to limit plant.six | the lumen diameter is more than limit plant.six";
+        String keep = "SET-903 | keep the spacing of lesions between limit plant.two and limit plant.six"
+                + " | the lumen diameter is between limit plant.two and limit plant.six";
+        assertEquals(List.of(), of(Remark.Kind.GAP, low, high, keep));
+        assertEquals(List.of(), of(Remark.Kind.OVERLAP, low, high, keep));
+    }
+
+    @Test
     void aRuleThatOnlySpeaksOfWhatIsExcludedSpeaksInVain() {
         String caution = "CAU-901 | caution slightly | the lumen diameter is less than limit plant.two";
         String exclusion = "EXC-901 | exclude | the lumen diameter is less than limit plant.four";
