@@ -59,5 +59,6 @@ Feature: What kind of technique is it?
         | kind | technique         | says        |
         | hit  | rf-segmental-7cm  | speaks      |
         | hit  | microwave         | speaks      |
+        | hit  | rf-segmental-3cm  | speaks      |
         | miss | laser-1470-radial | stays quiet |
         | miss | steam             | stays quiet |

@@ -46,6 +46,7 @@ Feature: What lies close to the vein?
         | kind | vein               | level      | says        |
         | hit  | great-saphenous    | upper-calf | speaks      |
         | hit  | great-saphenous    | ankle      | speaks      |
+        | hit  | great-saphenous    | lower-calf | speaks      |
         | miss | great-saphenous    | thigh      | stays quiet |
         | miss | anterior-accessory | upper-calf | stays quiet |
 

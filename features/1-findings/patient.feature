@@ -45,6 +45,8 @@ Feature: What in the patient or the leg weighs on every choice?
         | kind    | clinical class | says        |
         | hit     | C4b            | speaks      |
         | hit     | C6             | speaks      |
+        | hit     | C4c            | speaks      |
+        | hit     | C6r            | speaks      |
         | miss    | C2             | stays quiet |
         | miss    | C4a            | stays quiet |
         | unknown | not recorded   | is in doubt |

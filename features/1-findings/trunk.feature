@@ -42,10 +42,13 @@ Feature: Is the vein a trunk, and is it a large one?
       Then FIN-003 <says>
 
       Examples:
-        | kind    | vein            | lumen diameter | says        |
-        | hit     | great-saphenous | 10.1 mm        | speaks      |
-        | hit     | thigh-extension | 14 mm          | speaks      |
-        | limit   | great-saphenous | 10 mm          | stays quiet |
-        | miss    | great-saphenous | 6 mm           | stays quiet |
-        | miss    | tributary       | 11 mm          | stays quiet |
-        | unknown | great-saphenous | not recorded   | is in doubt |
+        | kind    | vein                | lumen diameter | says        |
+        | hit     | great-saphenous     | 10.1 mm        | speaks      |
+        | hit     | thigh-extension     | 14 mm          | speaks      |
+        | hit     | small-saphenous     | 10.1 mm        | speaks      |
+        | hit     | anterior-accessory  | 10.1 mm        | speaks      |
+        | hit     | posterior-accessory | 10.1 mm        | speaks      |
+        | limit   | great-saphenous     | 10 mm          | stays quiet |
+        | miss    | great-saphenous     | 6 mm           | stays quiet |
+        | miss    | tributary           | 11 mm          | stays quiet |
+        | unknown | great-saphenous     | not recorded   | is in doubt |

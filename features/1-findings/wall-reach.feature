@@ -13,6 +13,7 @@ Feature: How far into the wall does the technique kill?
         | kind    | technique          | wall thickness | says        |
         | hit     | mechanochemical    | 0.3 mm         | speaks      |
         | hit     | focused-ultrasound | 0.3 mm         | speaks      |
+        | hit     | foam-polidocanol   | 0.2 mm         | speaks      |
         | limit   | mechanochemical    | 0.5 mm         | speaks      |
         | miss    | mechanochemical    | 0.9 mm         | stays quiet |
         | miss    | adhesive           | 0.3 mm         | stays quiet |

@@ -13,6 +13,7 @@ Feature: Would one session go over what the body bears?
       Examples:
         | kind    | technique         | length       | weight       | says        |
         | hit     | laser-1470-radial | 90 cm        | 30 kg        | speaks      |
+        | hit     | laser-1470-radial | 85 cm        | 30 kg        | speaks      |
         | limit   | laser-1470-radial | 84 cm        | 30 kg        | stays quiet |
         | miss    | laser-1470-radial | 35 cm        | 70 kg        | stays quiet |
         | miss    | foam-polidocanol  | 90 cm        | 30 kg        | stays quiet |
@@ -35,6 +36,7 @@ Feature: Would one session go over what the body bears?
       Examples:
         | kind    | technique        | lumen diameter | length                | weight       | says        |
         | hit     | foam-polidocanol | 12 mm          | 60 cm                 | 40 kg        | speaks      |
+        | hit     | foam-polidocanol | 12 mm          | 27 cm                 | 90 kg        | speaks      |
         | limit   | foam-polidocanol | 12 mm          | 26.525823848649225 cm | 90 kg        | stays quiet |
         | miss    | foam-polidocanol | 6 mm           | 35 cm                 | 70 kg        | stays quiet |
         | miss    | foam-sts         | 12 mm          | 60 cm                 | 40 kg        | stays quiet |
@@ -57,6 +59,7 @@ Feature: Would one session go over what the body bears?
       Examples:
         | kind    | technique       | length       | weight       | sclerosants of the room                 | allergies    | says        |
         | hit     | mechanochemical | 36 cm        | 70 kg        | polidocanol                             | none         | speaks      |
+        | hit     | mechanochemical | 35.05 cm     | 70 kg        | polidocanol                             | none         | speaks      |
         | limit   | mechanochemical | 35 cm        | 70 kg        | polidocanol                             | none         | stays quiet |
         | miss    | mechanochemical | 20 cm        | 70 kg        | polidocanol                             | none         | stays quiet |
         | miss    | adhesive        | 80 cm        | 45 kg        | polidocanol                             | none         | stays quiet |
@@ -81,6 +84,7 @@ Feature: Would one session go over what the body bears?
       Examples:
         | kind    | technique        | lumen diameter | length               | says        |
         | hit     | foam-sts         | 8 mm           | 40 cm                | speaks      |
+        | hit     | foam-sts         | 8 mm           | 32.5 cm              | speaks      |
         | limit   | foam-sts         | 8 mm           | 31.83098861837907 cm | stays quiet |
         | miss    | foam-sts         | 6 mm           | 35 cm                | stays quiet |
         | miss    | foam-polidocanol | 8 mm           | 40 cm                | stays quiet |
@@ -102,6 +106,7 @@ Feature: Would one session go over what the body bears?
       Examples:
         | kind    | technique        | lumen diameter | length                | says        |
         | hit     | foam-polidocanol | 9 mm           | 40 cm                 | speaks      |
+        | hit     | foam-polidocanol | 8 mm           | 44.5 cm               | speaks      |
         | limit   | foam-polidocanol | 8 mm           | 43.767609350271225 cm | stays quiet |
         | miss    | foam-polidocanol | 6 mm           | 35 cm                 | stays quiet |
         | miss    | foam-sts         | 9 mm           | 40 cm                 | stays quiet |

@@ -49,6 +49,7 @@ Feature: Is the patient allergic to the drug that would close the vein?
         | miss    | mechanochemical | polidocanol                             | stays quiet |
         | miss    | mechanochemical | none                                    | stays quiet |
         | miss    | adhesive        | polidocanol, sodium-tetradecyl-sulphate | stays quiet |
+        | miss    | mechanochemical | sodium-tetradecyl-sulphate              | stays quiet |
         | unknown | mechanochemical | not recorded                            | is in doubt |
 
   Rule: EXC-011 the room has no other drug than the polidocanol the patient is allergic to

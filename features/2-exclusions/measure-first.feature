@@ -183,5 +183,6 @@ Feature: What must be measured before this technique can be ranked?
         | kind | technique         | length       | says        |
         | hit  | laser-1470-radial | not recorded | speaks      |
         | hit  | foam-polidocanol  | not recorded | speaks      |
+        | hit  | mechanochemical   | not recorded | speaks      |
         | miss | laser-1470-radial | 35 cm        | stays quiet |
         | miss | adhesive          | not recorded | stays quiet |

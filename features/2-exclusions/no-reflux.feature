@@ -16,6 +16,7 @@ Feature: Is there reflux that would justify closing the vein?
         | limit   | great-saphenous | 0.5 s        | speaks      |
         | miss    | great-saphenous | 0.6 s        | stays quiet |
         | miss    | tributary       | 0.3 s        | stays quiet |
+        | miss    | great-saphenous | 0.51 s       | stays quiet |
         | unknown | great-saphenous | not recorded | is in doubt |
 
   Rule: EXC-033 the perforator does not reflux
@@ -34,4 +35,5 @@ Feature: Is there reflux that would justify closing the vein?
         | limit   | perforator      | 0.5 s        | speaks      |
         | miss    | perforator      | 0.8 s        | stays quiet |
         | miss    | great-saphenous | 0.3 s        | stays quiet |
+        | miss    | perforator      | 0.51 s       | stays quiet |
         | unknown | perforator      | not recorded | is in doubt |

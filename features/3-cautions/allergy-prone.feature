@@ -8,6 +8,7 @@ Feature: Could the patient react to what is left in or around the vein?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-017 <says>
+      And CAU-017 would caution strongly
 
       Examples:
         | kind    | technique         | history of conditions  | says        |
@@ -24,6 +25,7 @@ Feature: Could the patient react to what is left in or around the vein?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-018 <says>
+      And CAU-018 would caution moderately
 
       Examples:
         | kind    | technique         | history of conditions  | says        |
@@ -41,6 +43,7 @@ Feature: Could the patient react to what is left in or around the vein?
       And the case says the allergies: <allergies>
       When <technique> is considered
       Then CAU-019 <says>
+      And CAU-019 would caution strongly
 
       Examples:
         | kind    | technique         | allergies         | says        |
@@ -57,6 +60,7 @@ Feature: Could the patient react to what is left in or around the vein?
       And the case says the allergies: <allergies>
       When <technique> is considered
       Then CAU-065 <says>
+      And CAU-065 would caution moderately
 
       Examples:
         | kind    | technique          | allergies         | says        |

@@ -8,6 +8,7 @@ Feature: Does an anticoagulant change what can be expected?
       And the case says the anticoagulation: <anticoagulation>
       When <technique> is considered
       Then CAU-001 <says>
+      And CAU-001 would caution moderately
 
       Examples:
         | kind    | technique         | anticoagulation | says        |
@@ -25,6 +26,7 @@ Feature: Does an anticoagulant change what can be expected?
       And the case says the anticoagulation: <anticoagulation>
       When <technique> is considered
       Then CAU-002 <says>
+      And CAU-002 would caution moderately
 
       Examples:
         | kind    | technique        | anticoagulation | says        |

@@ -8,6 +8,7 @@ Feature: Do the arteries feed the leg well enough?
       And the case says the ankle-brachial index: <ankle-brachial index>
       When laser-1470-radial is considered
       Then CAU-011 <says>
+      And CAU-011 would caution strongly
 
       Examples:
         | kind    | ankle-brachial index | says        |
@@ -24,6 +25,7 @@ Feature: Do the arteries feed the leg well enough?
       And the case says the ankle-brachial index: <ankle-brachial index>
       When laser-1470-radial is considered
       Then CAU-012 <says>
+      And CAU-012 would caution moderately
 
       Examples:
         | kind    | ankle-brachial index | says        |

@@ -8,6 +8,7 @@ Feature: Is the chest steady enough for a sclerosant?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-042 <says>
+      And CAU-042 would caution strongly
 
       Examples:
         | kind    | technique        | history of conditions | says        |

@@ -8,6 +8,7 @@ Feature: Has a varicose vein bled?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-074 <says>
+      And CAU-074 would caution slightly
 
       Examples:
         | kind    | technique         | history of conditions | says        |

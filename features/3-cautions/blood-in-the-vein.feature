@@ -8,6 +8,7 @@ Feature: Will the vein be empty when it is heated?
       And the case says whether the room has a tilt table: <whether the room has a tilt table>
       When <technique> is considered
       Then CAU-052 <says>
+      And CAU-052 would caution moderately
 
       Examples:
         | kind    | technique         | whether the room has a tilt table | says        |

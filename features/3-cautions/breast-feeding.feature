@@ -9,6 +9,7 @@ Feature: Could the drug reach a child at the breast?
       And the case says the sex: <sex>
       When <technique> is considered
       Then CAU-003 <says>
+      And CAU-003 would caution moderately
 
       Examples:
         | kind    | technique        | breast feeding | sex          | says        |

@@ -9,6 +9,7 @@ Feature: Will the vein be needed as a graft?
       And the case says the history of conditions: <history of conditions>
       When laser-1470-radial is considered
       Then CAU-039 <says>
+      And CAU-039 would caution strongly
 
       Examples:
         | kind    | vein            | history of conditions | says        |

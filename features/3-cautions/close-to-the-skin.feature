@@ -8,6 +8,7 @@ Feature: Will the treated vein be seen or felt?
       And the case says the depth to the skin: <depth to the skin>
       When <technique> is considered
       Then CAU-029 <says>
+      And CAU-029 would caution moderately
 
       Examples:
         | kind    | technique        | depth to the skin | says        |
@@ -25,6 +26,7 @@ Feature: Will the treated vein be seen or felt?
       And the case says whether the vein lies within its fascia: <whether the vein lies within its fascia>
       When <technique> is considered
       Then CAU-030 <says>
+      And CAU-030 would caution moderately
 
       Examples:
         | kind    | technique         | vein            | whether the vein lies within its fascia | says        |
@@ -42,11 +44,13 @@ Feature: Will the treated vein be seen or felt?
       And the case says the depth to the skin: <depth to the skin>
       When <technique> is considered
       Then CAU-076 <says>
+      And CAU-076 would caution slightly
 
       Examples:
         | kind    | technique         | depth to the skin | says        |
         | hit     | laser-1470-radial | 7 mm              | speaks      |
         | hit     | rf-segmental-7cm  | 5 mm              | speaks      |
+        | hit     | laser-1470-radial | 9.5 mm            | speaks      |
         | limit   | laser-1470-radial | 10 mm             | stays quiet |
         | miss    | laser-1470-radial | 4.9 mm            | stays quiet |
         | miss    | laser-1470-radial | 15 mm             | stays quiet |

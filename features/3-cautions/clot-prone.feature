@@ -8,6 +8,7 @@ Feature: Is this patient prone to a deep clot afterwards?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-015 <says>
+      And CAU-015 would caution moderately
 
       Examples:
         | kind    | technique        | history of conditions     | says        |
@@ -25,6 +26,7 @@ Feature: Is this patient prone to a deep clot afterwards?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-016 <says>
+      And CAU-016 would caution moderately
 
       Examples:
         | kind    | technique         | history of conditions   | says        |

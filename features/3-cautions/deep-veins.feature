@@ -9,10 +9,12 @@ Feature: Can the deep veins take over?
       And the case says the history of conditions: <history of conditions>
       When laser-1470-radial is considered
       Then CAU-009 <says>
+      And CAU-009 would caution moderately
 
       Examples:
         | kind    | state of the deep veins | history of conditions     | says        |
         | hit     | refluxing               | deep-vein-thrombosis-past | speaks      |
+        | hit     | refluxing               | pulmonary-embolism-past   | speaks      |
         | miss    | refluxing               | none                      | stays quiet |
         | miss    | normal                  | deep-vein-thrombosis-past | stays quiet |
         | unknown | not recorded            | deep-vein-thrombosis-past | is in doubt |
@@ -26,6 +28,7 @@ Feature: Can the deep veins take over?
       And the case says the state of the deep veins: <state of the deep veins>
       When foam-polidocanol is considered
       Then CAU-010 <says>
+      And CAU-010 would caution strongly
 
       Examples:
         | kind    | state of the deep veins | says        |
@@ -44,6 +47,7 @@ Feature: Can the deep veins take over?
       And the case says the history of conditions: <history of conditions>
       When laser-1470-radial is considered
       Then CAU-067 <says>
+      And CAU-067 would caution strongly
 
       Examples:
         | kind    | vein            | state of the deep veins | history of conditions | says        |

@@ -8,6 +8,7 @@ Feature: Does the patient take disulfiram?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-040 <says>
+      And CAU-040 would caution moderately
 
       Examples:
         | kind    | technique        | history of conditions | says        |
@@ -25,6 +26,7 @@ Feature: Does the patient take disulfiram?
       And the case says the sclerosants of the room: <sclerosants of the room>
       When <technique> is considered
       Then CAU-041 <says>
+      And CAU-041 would caution moderately
 
       Examples:
         | kind    | technique       | history of conditions | sclerosants of the room                 | says        |

@@ -12,10 +12,12 @@ Feature: Is there drug enough for the whole length?
       And the case says the allergies: <allergies>
       When <technique> is considered
       Then CAU-062 <says>
+      And CAU-062 would caution moderately
 
       Examples:
         | kind    | technique       | length       | weight       | sclerosants of the room                 | allergies    | says        |
         | hit     | mechanochemical | 80 cm        | 45 kg        | polidocanol                             | none         | speaks      |
+        | hit     | mechanochemical | 21 cm        | 75 kg        | polidocanol                             | none         | speaks      |
         | limit   | mechanochemical | 20 cm        | 75 kg        | polidocanol                             | none         | stays quiet |
         | miss    | mechanochemical | 15 cm        | 90 kg        | polidocanol                             | none         | stays quiet |
         | miss    | adhesive        | 80 cm        | 45 kg        | polidocanol                             | none         | stays quiet |
@@ -35,6 +37,7 @@ Feature: Is there drug enough for the whole length?
       And the case says the sclerosants of the room: <sclerosants of the room>
       When <technique> is considered
       Then CAU-063 <says>
+      And CAU-063 would caution moderately
 
       Examples:
         | kind    | technique       | length       | sclerosants of the room                 | says        |
@@ -43,6 +46,7 @@ Feature: Is there drug enough for the whole length?
         | miss    | mechanochemical | 12 cm        | sodium-tetradecyl-sulphate              | stays quiet |
         | miss    | mechanochemical | 40 cm        | polidocanol, sodium-tetradecyl-sulphate | stays quiet |
         | miss    | foam-sts        | 40 cm        | sodium-tetradecyl-sulphate              | stays quiet |
+        | miss    | mechanochemical | 40 cm        | none                                    | stays quiet |
         | unknown | mechanochemical | not recorded | sodium-tetradecyl-sulphate              | is in doubt |
         | unknown | mechanochemical | 40 cm        | not recorded                            | is in doubt |
 
@@ -57,6 +61,7 @@ Feature: Is there drug enough for the whole length?
       And the case says the allergies: <allergies>
       When <technique> is considered
       Then CAU-064 <says>
+      And CAU-064 would caution moderately
 
       Examples:
         | kind    | technique       | length       | sclerosants of the room                 | allergies    | says        |
@@ -65,5 +70,7 @@ Feature: Is there drug enough for the whole length?
         | miss    | mechanochemical | 12 cm        | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | stays quiet |
         | miss    | mechanochemical | 40 cm        | polidocanol, sodium-tetradecyl-sulphate | none         | stays quiet |
         | miss    | foam-sts        | 40 cm        | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | stays quiet |
+        | miss    | mechanochemical | 40 cm        | polidocanol                             | polidocanol  | stays quiet |
+        | miss    | mechanochemical | 40 cm        | sodium-tetradecyl-sulphate              | polidocanol  | stays quiet |
         | unknown | mechanochemical | not recorded | polidocanol, sodium-tetradecyl-sulphate | polidocanol  | is in doubt |
         | unknown | mechanochemical | 40 cm        | polidocanol, sodium-tetradecyl-sulphate | not recorded | is in doubt |

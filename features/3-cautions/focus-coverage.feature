@@ -8,6 +8,7 @@ Feature: Does the focus cover the whole vein?
       And the case says the wall thickness: <wall thickness>
       When <technique> is considered
       Then CAU-046 <says>
+      And CAU-046 would caution moderately
 
       Examples:
         | kind    | technique          | wall thickness | says        |

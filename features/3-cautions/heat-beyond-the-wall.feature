@@ -8,6 +8,7 @@ Feature: Does the heat that is needed here harm what it should spare?
       And the heat model foresees the chance of charring: <value>
       When <technique> is considered
       Then CAU-058 <says>
+      And CAU-058 would caution moderately
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -24,6 +25,7 @@ Feature: Does the heat that is needed here harm what it should spare?
       And the heat model foresees the drying of the wall: <value>
       When <technique> is considered
       Then CAU-059 <says>
+      And CAU-059 would caution moderately
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -40,6 +42,7 @@ Feature: Does the heat that is needed here harm what it should spare?
       And the heat model foresees the peak at the nerve: <value>
       When <technique> is considered
       Then CAU-060 <says>
+      And CAU-060 would caution strongly
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -56,6 +59,7 @@ Feature: Does the heat that is needed here harm what it should spare?
       And the heat model foresees the peak at the skin: <value>
       When <technique> is considered
       Then CAU-061 <says>
+      And CAU-061 would caution strongly
 
       Examples:
         | kind    | technique         | value     | says        |

@@ -9,6 +9,7 @@ Feature: Is a clot at the junction more likely after this heat?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-077 <says>
+      And CAU-077 would caution slightly
 
       Examples:
         | kind    | technique         | vein            | lumen diameter | says        |

@@ -8,6 +8,7 @@ Feature: Will the patient be up and about after the closure?
       And the case says the mobility: <mobility>
       When <technique> is considered
       Then CAU-020 <says>
+      And CAU-020 would caution moderately
 
       Examples:
         | kind    | technique         | mobility     | says        |

@@ -8,6 +8,7 @@ Feature: Could the generator disturb an implant?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-037 <says>
+      And CAU-037 would caution strongly
 
       Examples:
         | kind    | technique           | history of conditions | says        |

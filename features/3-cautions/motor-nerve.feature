@@ -9,11 +9,13 @@ Feature: Is a motor nerve behind the knee in reach?
       And the case says the level: <level>
       When <technique> is considered
       Then CAU-071 <says>
+      And CAU-071 would caution strongly
 
       Examples:
         | kind | technique         | vein              | level     | says        |
         | hit  | laser-1470-radial | recurrent-channel | popliteal | speaks      |
         | hit  | microwave         | tributary         | popliteal | speaks      |
+        | hit  | laser-1470-radial | perforator        | popliteal | speaks      |
         | miss | laser-1470-radial | tributary         | mid-calf  | stays quiet |
         | miss | laser-1470-radial | small-saphenous   | popliteal | stays quiet |
         | miss | foam-polidocanol  | recurrent-channel | popliteal | stays quiet |
@@ -26,6 +28,7 @@ Feature: Is a motor nerve behind the knee in reach?
       And the case says the level: <level>
       When <technique> is considered
       Then CAU-072 <says>
+      And CAU-072 would caution strongly
 
       Examples:
         | kind | technique          | level     | says        |

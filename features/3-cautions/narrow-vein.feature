@@ -8,6 +8,7 @@ Feature: Is the vein too narrow for a heating catheter?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-028 <says>
+      And CAU-028 would caution moderately
 
       Examples:
         | kind    | technique         | lumen diameter | says        |

@@ -8,6 +8,7 @@ Feature: Can the patient bear the punctures?
       And the case says needle aversion: <needle aversion>
       When <technique> is considered
       Then CAU-053 <says>
+      And CAU-053 would caution moderately
 
       Examples:
         | kind    | technique         | needle aversion | says        |

@@ -9,6 +9,7 @@ Feature: Could heat harm a nerve?
       And the case says the level: <level>
       When <technique> is considered
       Then CAU-031 <says>
+      And CAU-031 would caution moderately
 
       Examples:
         | kind | technique         | vein            | level      | says        |
@@ -25,6 +26,7 @@ Feature: Could heat harm a nerve?
       And the case says the gap to the nerve: <gap to the nerve>
       When <technique> is considered
       Then CAU-032 <says>
+      And CAU-032 would caution strongly
 
       Examples:
         | kind    | technique         | gap to the nerve | says        |
@@ -42,6 +44,7 @@ Feature: Could heat harm a nerve?
       And the case says the level: <level>
       When <technique> is considered
       Then CAU-066 <says>
+      And CAU-066 would caution strongly
 
       Examples:
         | kind | technique         | vein              | level      | says        |
@@ -60,6 +63,7 @@ Feature: Could heat harm a nerve?
       And the case says the level: <level>
       When <technique> is considered
       Then CAU-069 <says>
+      And CAU-069 would caution moderately
 
       Examples:
         | kind | technique         | vein            | level      | says        |
@@ -78,6 +82,7 @@ Feature: Could heat harm a nerve?
       And the case says the level: <level>
       When <technique> is considered
       Then CAU-070 <says>
+      And CAU-070 would caution slightly
 
       Examples:
         | kind | technique         | vein              | level | says        |

@@ -9,6 +9,7 @@ Feature: Does this perforator need closing now?
       And the case says the clinical class: <clinical class>
       When foam-polidocanol is considered
       Then CAU-054 <says>
+      And CAU-054 would caution moderately
 
       Examples:
         | kind    | vein            | clinical class | says        |
@@ -27,6 +28,7 @@ Feature: Does this perforator need closing now?
       And the case says the lumen diameter: <lumen diameter>
       When foam-polidocanol is considered
       Then CAU-055 <says>
+      And CAU-055 would caution moderately
 
       Examples:
         | kind    | vein            | lumen diameter | says        |
@@ -45,11 +47,16 @@ Feature: Does this perforator need closing now?
       And the case says the clinical class: <clinical class>
       When <technique> is considered
       Then CAU-075 <says>
+      And CAU-075 would caution moderately
 
       Examples:
         | kind    | technique         | vein            | clinical class | says        |
         | hit     | foam-polidocanol  | perforator      | C4b            | speaks      |
         | hit     | laser-1470-radial | perforator      | C3             | speaks      |
+        | hit     | foam-polidocanol  | perforator      | C0             | speaks      |
+        | hit     | foam-polidocanol  | perforator      | C1             | speaks      |
+        | hit     | foam-polidocanol  | perforator      | C4a            | speaks      |
+        | hit     | foam-polidocanol  | perforator      | C4c            | speaks      |
         | miss    | foam-polidocanol  | perforator      | C5             | stays quiet |
         | miss    | foam-polidocanol  | perforator      | C2             | stays quiet |
         | miss    | foam-polidocanol  | great-saphenous | C4b            | stays quiet |

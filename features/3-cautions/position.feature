@@ -8,6 +8,7 @@ Feature: Can the patient lie as the technique asks?
       And the case says whether the patient can lie flat: <whether the patient can lie flat>
       When <technique> is considered
       Then CAU-033 <says>
+      And CAU-033 would caution moderately
 
       Examples:
         | kind    | technique         | whether the patient can lie flat | says        |
@@ -25,6 +26,7 @@ Feature: Can the patient lie as the technique asks?
       And the case says whether the patient can lie head-down: <whether the patient can lie head-down>
       When <technique> is considered
       Then CAU-034 <says>
+      And CAU-034 would caution slightly
 
       Examples:
         | kind    | technique        | whether the patient can lie head-down | says        |
@@ -43,6 +45,7 @@ Feature: Can the patient lie as the technique asks?
       And the case says whether the patient can lie prone: <whether the patient can lie prone>
       When <technique> is considered
       Then CAU-035 <says>
+      And CAU-035 would caution slightly
 
       Examples:
         | kind    | technique         | vein            | whether the patient can lie prone | says        |

@@ -8,6 +8,7 @@ Feature: Where does the recurrence come from?
       And the case says the vein: <vein>
       When <technique> is considered
       Then CAU-080 <says>
+      And CAU-080 would caution slightly
 
       Examples:
         | kind | technique         | vein              | says        |

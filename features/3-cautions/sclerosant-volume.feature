@@ -11,6 +11,7 @@ Feature: Does filling the vein take more sclerosant than one session allows?
       And the case says the length: <length>
       When <technique> is considered
       Then CAU-049 <says>
+      And CAU-049 would caution moderately
 
       Examples:
         | kind    | technique         | lumen diameter | length               | says        |
@@ -33,10 +34,12 @@ Feature: Does filling the vein take more sclerosant than one session allows?
       And the case says the length: <length>
       When <technique> is considered
       Then CAU-068 <says>
+      And CAU-068 would caution moderately
 
       Examples:
         | kind    | technique        | lumen diameter | length                | says        |
         | hit     | foam-polidocanol | 8 mm           | 40 cm                 | speaks      |
+        | hit     | foam-polidocanol | 8 mm           | 30.5 cm               | speaks      |
         | limit   | foam-polidocanol | 8 mm           | 29.841551829730378 cm | stays quiet |
         | miss    | foam-polidocanol | 6 mm           | 35 cm                 | stays quiet |
         | miss    | foam-sts         | 8 mm           | 40 cm                 | stays quiet |

@@ -8,6 +8,7 @@ Feature: Is there a fresh clot where no catheter goes?
       And the case says the history of conditions: <history of conditions>
       When <technique> is considered
       Then CAU-007 <says>
+      And CAU-007 would caution moderately
 
       Examples:
         | kind    | technique          | history of conditions        | says        |
@@ -25,6 +26,7 @@ Feature: Is there a fresh clot where no catheter goes?
       And the case says the thrombus: <thrombus>
       When <technique> is considered
       Then CAU-008 <says>
+      And CAU-008 would caution strongly
 
       Examples:
         | kind    | technique          | thrombus     | says        |

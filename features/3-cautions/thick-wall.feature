@@ -9,11 +9,13 @@ Feature: Is the wall too thick for a sclerosant to reach through?
       And the case says the wall thickness: <wall thickness>
       When <technique> is considered
       Then CAU-051 <says>
+      And CAU-051 would caution moderately
 
       Examples:
         | kind    | technique         | lumen diameter | wall thickness | says        |
         | hit     | foam-polidocanol  | 6 mm           | 0.7 mm         | speaks      |
         | hit     | mechanochemical   | 6 mm           | 0.9 mm         | speaks      |
+        | hit     | foam-polidocanol  | 6 mm           | 0.62 mm        | speaks      |
         | limit   | foam-polidocanol  | 7 mm           | 0.6 mm         | stays quiet |
         | miss    | foam-polidocanol  | 6 mm           | 0.5 mm         | stays quiet |
         | miss    | laser-1470-radial | 6 mm           | 0.9 mm         | stays quiet |

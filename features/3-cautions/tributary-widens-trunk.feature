@@ -11,6 +11,7 @@ Feature: Does a leaking tributary make the trunk wider than it need be?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-079 <says>
+      And CAU-079 would caution slightly
 
       Examples:
         | kind    | technique         | vein            | lumen diameter | other           | says        |

@@ -7,6 +7,7 @@ Feature: Is there enough evidence to know what this technique does?
       Given a sound leg
       When <technique> is considered
       Then CAU-043 <says>
+      And CAU-043 would caution moderately
 
       Examples:
         | kind | technique         | says        |
@@ -21,6 +22,7 @@ Feature: Is there enough evidence to know what this technique does?
       Given a sound leg
       When <technique> is considered
       Then CAU-044 <says>
+      And CAU-044 would caution moderately
 
       Examples:
         | kind | technique         | says        |
@@ -36,6 +38,7 @@ Feature: Is there enough evidence to know what this technique does?
       And the case says the vein: <vein>
       When <technique> is considered
       Then CAU-045 <says>
+      And CAU-045 would caution moderately
 
       Examples:
         | kind | technique          | vein               | says        |
@@ -52,6 +55,7 @@ Feature: Is there enough evidence to know what this technique does?
       And the case says the vein: <vein>
       When <technique> is considered
       Then CAU-078 <says>
+      And CAU-078 would caution moderately
 
       Examples:
         | kind | technique          | vein              | says        |
@@ -67,9 +71,13 @@ Feature: Is there enough evidence to know what this technique does?
       And the case says the level: <level>
       When <technique> is considered
       Then CAU-081 <says>
+      And CAU-081 would caution slightly
 
       Examples:
-        | kind | technique         | level    | says        |
-        | hit  | microwave         | mid-calf | speaks      |
-        | miss | microwave         | thigh    | stays quiet |
-        | miss | laser-1470-radial | mid-calf | stays quiet |
+        | kind | technique         | level      | says        |
+        | hit  | microwave         | mid-calf   | speaks      |
+        | hit  | microwave         | upper-calf | speaks      |
+        | hit  | microwave         | lower-calf | speaks      |
+        | hit  | microwave         | ankle      | speaks      |
+        | miss | microwave         | thigh      | stays quiet |
+        | miss | laser-1470-radial | mid-calf   | stays quiet |

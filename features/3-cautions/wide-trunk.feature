@@ -9,6 +9,7 @@ Feature: Is the trunk wider than the technique was shown to close?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-022 <says>
+      And CAU-022 would caution slightly
 
       Examples:
         | kind    | technique         | vein            | lumen diameter | says        |
@@ -29,6 +30,7 @@ Feature: Is the trunk wider than the technique was shown to close?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-023 <says>
+      And CAU-023 would caution moderately
 
       Examples:
         | kind    | technique       | vein            | lumen diameter | says        |
@@ -48,6 +50,7 @@ Feature: Is the trunk wider than the technique was shown to close?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-024 <says>
+      And CAU-024 would caution moderately
 
       Examples:
         | kind    | technique         | vein            | lumen diameter | says        |
@@ -67,6 +70,7 @@ Feature: Is the trunk wider than the technique was shown to close?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-025 <says>
+      And CAU-025 would caution strongly
 
       Examples:
         | kind    | technique         | vein            | lumen diameter | says        |
@@ -86,6 +90,7 @@ Feature: Is the trunk wider than the technique was shown to close?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-026 <says>
+      And CAU-026 would caution moderately
 
       Examples:
         | kind    | technique         | lumen diameter | says        |
@@ -103,6 +108,7 @@ Feature: Is the trunk wider than the technique was shown to close?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then CAU-027 <says>
+      And CAU-027 would caution moderately
 
       Examples:
         | kind    | technique         | lumen diameter | says        |

@@ -8,6 +8,7 @@ Feature: Will a catheter reach the whole of the vein?
       And the case says the course: <course>
       When <technique> is considered
       Then CAU-021 <says>
+      And CAU-021 would caution moderately
 
       Examples:
         | kind    | technique         | course       | says        |

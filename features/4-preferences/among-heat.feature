@@ -7,6 +7,7 @@ Feature: Which of the techniques that heat does best?
       Given a sound leg
       When <technique> is considered
       Then PRE-026 <says>
+      And PRE-026 would disfavour strongly
 
       Examples:
         | kind | technique           | says        |
@@ -21,6 +22,7 @@ Feature: Which of the techniques that heat does best?
       Given a sound leg
       When <technique> is considered
       Then PRE-027 <says>
+      And PRE-027 would prefer slightly
 
       Examples:
         | kind | technique           | says        |
@@ -35,6 +37,7 @@ Feature: Which of the techniques that heat does best?
       Given a sound leg
       When <technique> is considered
       Then PRE-028 <says>
+      And PRE-028 would prefer slightly
 
       Examples:
         | kind | technique          | says        |
@@ -51,11 +54,13 @@ Feature: Which of the techniques that heat does best?
       Given a sound leg
       When <technique> is considered
       Then PRE-029 <says>
+      And PRE-029 would disfavour slightly
 
       Examples:
         | kind | technique          | says        |
         | hit  | laser-980-forward  | speaks      |
         | hit  | laser-1470-forward | speaks      |
+        | hit  | laser-810-forward  | speaks      |
         | miss | laser-1470-radial  | stays quiet |
         | miss | rf-segmental-7cm   | stays quiet |
 
@@ -67,10 +72,12 @@ Feature: Which of the techniques that heat does best?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-047 <says>
+      And PRE-047 would disfavour slightly
 
       Examples:
         | kind | technique           | vein            | says        |
         | hit  | rf-segmental-7cm    | small-saphenous | speaks      |
         | hit  | rf-bipolar-pullback | small-saphenous | speaks      |
+        | hit  | rf-segmental-3cm    | small-saphenous | speaks      |
         | miss | rf-segmental-7cm    | great-saphenous | stays quiet |
         | miss | laser-1470-radial   | small-saphenous | stays quiet |

@@ -8,6 +8,7 @@ Feature: What can act where a catheter cannot pass?
       And the case says the thrombus: <thrombus>
       When <technique> is considered
       Then PRE-035 <says>
+      And PRE-035 would prefer moderately
 
       Examples:
         | kind    | technique          | thrombus     | says        |
@@ -25,6 +26,7 @@ Feature: What can act where a catheter cannot pass?
       And the case says the course: <course>
       When <technique> is considered
       Then PRE-036 <says>
+      And PRE-036 would prefer moderately
 
       Examples:
         | kind    | technique        | course       | says        |

@@ -8,6 +8,7 @@ Feature: Which technique keeps the vein closed longest?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-018 <says>
+      And PRE-018 would prefer moderately
 
       Examples:
         | kind | technique         | vein               | says        |
@@ -16,6 +17,7 @@ Feature: Which technique keeps the vein closed longest?
         | miss | laser-1470-radial | anterior-accessory | stays quiet |
         | miss | steam             | great-saphenous    | stays quiet |
         | miss | foam-polidocanol  | great-saphenous    | stays quiet |
+        | miss | microwave         | great-saphenous    | stays quiet |
 
   Rule: PRE-019 heat kept the small saphenous vein closed more often than foam
 
@@ -25,6 +27,7 @@ Feature: Which technique keeps the vein closed longest?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-019 <says>
+      And PRE-019 would prefer slightly
 
       Examples:
         | kind | technique         | vein            | says        |
@@ -32,6 +35,7 @@ Feature: Which technique keeps the vein closed longest?
         | miss | laser-1470-radial | great-saphenous | stays quiet |
         | miss | microwave         | small-saphenous | stays quiet |
         | miss | foam-polidocanol  | small-saphenous | stays quiet |
+        | miss | steam             | small-saphenous | stays quiet |
 
   Rule: PRE-020 mechanochemical closure left more great saphenous veins open than heat
 
@@ -41,6 +45,7 @@ Feature: Which technique keeps the vein closed longest?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-020 <says>
+      And PRE-020 would disfavour slightly
 
       Examples:
         | kind | technique       | vein            | says        |
@@ -57,6 +62,7 @@ Feature: Which technique keeps the vein closed longest?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then PRE-021 <says>
+      And PRE-021 would disfavour moderately
 
       Examples:
         | kind    | technique       | vein            | lumen diameter | says        |
@@ -75,6 +81,7 @@ Feature: Which technique keeps the vein closed longest?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-022 <says>
+      And PRE-022 would disfavour moderately
 
       Examples:
         | kind | technique          | vein            | says        |
@@ -89,6 +96,7 @@ Feature: Which technique keeps the vein closed longest?
       Given a sound leg
       When <technique> is considered
       Then PRE-023 <says>
+      And PRE-023 would disfavour moderately
 
       Examples:
         | kind | technique         | says        |
@@ -104,6 +112,7 @@ Feature: Which technique keeps the vein closed longest?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-043 <says>
+      And PRE-043 would prefer slightly
 
       Examples:
         | kind | technique        | vein            | says        |

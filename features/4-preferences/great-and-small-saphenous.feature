@@ -43,6 +43,7 @@ Feature: What do the guidelines put first for a great or small saphenous trunk?
       And the case says the course: <course>
       When <technique> is considered
       Then PRE-001 <says>
+      And PRE-001 would prefer as first choice
 
       Examples:
         | kind    | technique         | vein            | course       | says        |
@@ -52,6 +53,7 @@ Feature: What do the guidelines put first for a great or small saphenous trunk?
         | miss    | steam             | great-saphenous | straight     | stays quiet |
         | miss    | laser-1470-radial | tributary       | straight     | stays quiet |
         | miss    | laser-1470-radial | great-saphenous | very-winding | stays quiet |
+        | miss    | microwave         | great-saphenous | straight     | stays quiet |
         | unknown | laser-1470-radial | great-saphenous | not recorded | is in doubt |
 
   Rule: PRE-002 foam comes next for a great or small saphenous vein
@@ -62,6 +64,7 @@ Feature: What do the guidelines put first for a great or small saphenous trunk?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-002 <says>
+      And PRE-002 would prefer strongly
 
       Examples:
         | kind | technique        | vein               | says        |
@@ -78,6 +81,7 @@ Feature: What do the guidelines put first for a great or small saphenous trunk?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-003 <says>
+      And PRE-003 would prefer moderately
 
       Examples:
         | kind | technique        | vein               | says        |
@@ -94,6 +98,7 @@ Feature: What do the guidelines put first for a great or small saphenous trunk?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-004 <says>
+      And PRE-004 would prefer slightly
 
       Examples:
         | kind | technique       | vein            | says        |
@@ -111,6 +116,7 @@ Feature: What do the guidelines put first for a great or small saphenous trunk?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then PRE-005 <says>
+      And PRE-005 would prefer slightly
 
       Examples:
         | kind    | technique        | vein            | lumen diameter | says        |

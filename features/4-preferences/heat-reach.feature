@@ -8,6 +8,7 @@ Feature: How far does the heat get in this very wall?
       And the heat model foresees the depth of death in walls: <value>
       When <technique> is considered
       Then PRE-039 <says>
+      And PRE-039 would disfavour strongly
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -25,6 +26,7 @@ Feature: How far does the heat get in this very wall?
       And the heat model foresees the depth of death in walls: <value>
       When <technique> is considered
       Then PRE-040 <says>
+      And PRE-040 would disfavour slightly
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -41,6 +43,7 @@ Feature: How far does the heat get in this very wall?
       And the heat model foresees the peak at the nerve: <value>
       When <technique> is considered
       Then PRE-041 <says>
+      And PRE-041 would disfavour slightly
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -48,6 +51,7 @@ Feature: How far does the heat get in this very wall?
         | limit   | laser-1470-radial | 45 Cel    | speaks      |
         | miss    | laser-1470-radial | 40 Cel    | stays quiet |
         | miss    | foam-polidocanol  | 47 Cel    | stays quiet |
+        | miss    | laser-1470-radial | 44.5 Cel  | stays quiet |
         | unknown | laser-1470-radial | not known | is in doubt |
 
   Rule: PRE-042 the skin would feel the heat
@@ -58,6 +62,7 @@ Feature: How far does the heat get in this very wall?
       And the heat model foresees the peak at the skin: <value>
       When <technique> is considered
       Then PRE-042 <says>
+      And PRE-042 would disfavour slightly
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -65,6 +70,7 @@ Feature: How far does the heat get in this very wall?
         | limit   | laser-1470-radial | 45 Cel    | speaks      |
         | miss    | laser-1470-radial | 40 Cel    | stays quiet |
         | miss    | foam-polidocanol  | 47 Cel    | stays quiet |
+        | miss    | laser-1470-radial | 44.5 Cel  | stays quiet |
         | unknown | laser-1470-radial | not known | is in doubt |
 
   Rule: PRE-044 the nerve would take some heat
@@ -75,6 +81,7 @@ Feature: How far does the heat get in this very wall?
       And the heat model foresees the heat dose at the nerve: <value>
       When <technique> is considered
       Then PRE-044 <says>
+      And PRE-044 would disfavour slightly
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -82,6 +89,7 @@ Feature: How far does the heat get in this very wall?
         | limit   | laser-1470-radial | 10 min    | speaks      |
         | miss    | laser-1470-radial | 2 min     | stays quiet |
         | miss    | foam-polidocanol  | 20 min    | stays quiet |
+        | miss    | laser-1470-radial | 9.5 min   | stays quiet |
         | unknown | laser-1470-radial | not known | is in doubt |
 
   Rule: PRE-045 the skin would take some heat
@@ -92,6 +100,7 @@ Feature: How far does the heat get in this very wall?
       And the heat model foresees the heat dose at the skin: <value>
       When <technique> is considered
       Then PRE-045 <says>
+      And PRE-045 would disfavour slightly
 
       Examples:
         | kind    | technique         | value     | says        |
@@ -99,4 +108,5 @@ Feature: How far does the heat get in this very wall?
         | limit   | laser-1470-radial | 10 min    | speaks      |
         | miss    | laser-1470-radial | 2 min     | stays quiet |
         | miss    | foam-polidocanol  | 20 min    | stays quiet |
+        | miss    | laser-1470-radial | 9.5 min   | stays quiet |
         | unknown | laser-1470-radial | not known | is in doubt |

@@ -23,6 +23,7 @@ Feature: What suits a vein with a nerve beside it?
       And the case says the level: <level>
       When <technique> is considered
       Then PRE-032 <says>
+      And PRE-032 would prefer moderately
 
       Examples:
         | kind | technique         | vein            | level      | says        |
@@ -40,6 +41,7 @@ Feature: What suits a vein with a nerve beside it?
       And the case says the level: <level>
       When <technique> is considered
       Then PRE-033 <says>
+      And PRE-033 would prefer slightly
 
       Examples:
         | kind | technique         | vein            | level      | says        |
@@ -57,6 +59,7 @@ Feature: What suits a vein with a nerve beside it?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-048 <says>
+      And PRE-048 would prefer slightly
 
       Examples:
         | kind | technique        | vein            | says        |

@@ -17,11 +17,13 @@ Feature: What suits this patient?
       And the case says needle aversion: <needle aversion>
       When <technique> is considered
       Then PRE-034 <says>
+      And PRE-034 would prefer moderately
 
       Examples:
         | kind    | technique          | needle aversion | says        |
         | hit     | adhesive           | yes             | speaks      |
         | hit     | focused-ultrasound | yes             | speaks      |
+        | hit     | mechanochemical    | yes             | speaks      |
         | miss    | adhesive           | no              | stays quiet |
         | miss    | laser-1470-radial  | yes             | stays quiet |
         | unknown | adhesive           | not recorded    | is in doubt |

@@ -9,6 +9,7 @@ Feature: Would foam stain the skin over the trunk?
       And the case says the depth to the skin: <depth to the skin>
       When <technique> is considered
       Then PRE-037 <says>
+      And PRE-037 would disfavour slightly
 
       Examples:
         | kind    | technique        | vein            | depth to the skin | says        |

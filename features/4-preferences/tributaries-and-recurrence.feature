@@ -8,6 +8,7 @@ Feature: What suits the veins that are no trunks?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-011 <says>
+      And PRE-011 would prefer as first choice
 
       Examples:
         | kind | technique         | vein            | says        |
@@ -25,6 +26,7 @@ Feature: What suits the veins that are no trunks?
       And the case says the course: <course>
       When <technique> is considered
       Then PRE-012 <says>
+      And PRE-012 would prefer as first choice
 
       Examples:
         | kind    | technique        | vein              | course       | says        |
@@ -43,6 +45,7 @@ Feature: What suits the veins that are no trunks?
       And the case says the course: <course>
       When <technique> is considered
       Then PRE-013 <says>
+      And PRE-013 would prefer as first choice
 
       Examples:
         | kind    | technique         | vein              | course       | says        |
@@ -51,6 +54,7 @@ Feature: What suits the veins that are no trunks?
         | miss    | laser-1470-radial | tributary         | straight     | stays quiet |
         | miss    | steam             | recurrent-channel | straight     | stays quiet |
         | miss    | foam-polidocanol  | recurrent-channel | straight     | stays quiet |
+        | miss    | microwave         | recurrent-channel | straight     | stays quiet |
         | unknown | laser-1470-radial | recurrent-channel | not recorded | is in doubt |
 
   Rule: PRE-014 foam can still close a straight recurrent channel
@@ -62,6 +66,7 @@ Feature: What suits the veins that are no trunks?
       And the case says the course: <course>
       When <technique> is considered
       Then PRE-014 <says>
+      And PRE-014 would prefer moderately
 
       Examples:
         | kind    | technique         | vein              | course       | says        |
@@ -79,6 +84,7 @@ Feature: What suits the veins that are no trunks?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-015 <says>
+      And PRE-015 would prefer moderately
 
       Examples:
         | kind | technique         | vein       | says        |
@@ -86,6 +92,7 @@ Feature: What suits the veins that are no trunks?
         | miss | laser-1470-radial | tributary  | stays quiet |
         | miss | steam             | perforator | stays quiet |
         | miss | foam-polidocanol  | perforator | stays quiet |
+        | miss | microwave         | perforator | stays quiet |
 
   Rule: PRE-016 focused ultrasound closed perforators in its own series
 
@@ -95,6 +102,7 @@ Feature: What suits the veins that are no trunks?
       And the case says the vein: <vein>
       When <technique> is considered
       Then PRE-016 <says>
+      And PRE-016 would prefer slightly
 
       Examples:
         | kind | technique          | vein            | says        |
@@ -111,6 +119,7 @@ Feature: What suits the veins that are no trunks?
       And the case says the clinical class: <clinical class>
       When <technique> is considered
       Then PRE-017 <says>
+      And PRE-017 would prefer slightly
 
       Examples:
         | kind    | technique         | vein            | clinical class | says        |

@@ -9,11 +9,14 @@ Feature: Does an open ulcer ask for early closure?
       And the case says the clinical class: <clinical class>
       When <technique> is considered
       Then PRE-046 <says>
+      And PRE-046 would prefer slightly
 
       Examples:
         | kind    | technique          | vein            | clinical class | says        |
         | hit     | laser-1470-radial  | great-saphenous | C6             | speaks      |
         | hit     | foam-polidocanol   | small-saphenous | C6r            | speaks      |
+        | hit     | mechanochemical    | great-saphenous | C6             | speaks      |
+        | hit     | adhesive           | great-saphenous | C6             | speaks      |
         | miss    | laser-1470-radial  | great-saphenous | C5             | stays quiet |
         | miss    | focused-ultrasound | great-saphenous | C6             | stays quiet |
         | miss    | foam-polidocanol   | tributary       | C6             | stays quiet |

@@ -8,6 +8,7 @@ Feature: Does the technique reach the whole wall of this very vein?
       And the case says the wall thickness: <wall thickness>
       When mechanochemical is considered
       Then PRE-030 <says>
+      And PRE-030 would prefer strongly
 
       Examples:
         | kind    | wall thickness | says        |
@@ -23,6 +24,7 @@ Feature: Does the technique reach the whole wall of this very vein?
       And the case says the wall thickness: <wall thickness>
       When <technique> is considered
       Then PRE-031 <says>
+      And PRE-031 would disfavour moderately
 
       Examples:
         | kind    | technique        | wall thickness | says        |

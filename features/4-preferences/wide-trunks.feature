@@ -20,6 +20,7 @@ Feature: What suits a wide trunk?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then PRE-024 <says>
+      And PRE-024 would prefer moderately
 
       Examples:
         | kind    | technique         | lumen diameter | says        |
@@ -37,6 +38,7 @@ Feature: What suits a wide trunk?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then PRE-025 <says>
+      And PRE-025 would disfavour strongly
 
       Examples:
         | kind    | technique         | lumen diameter | says        |

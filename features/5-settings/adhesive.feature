@@ -9,6 +9,7 @@ Feature: Where does the glue begin?
       And the case says the distance to the deep junction: <distance to the deep junction>
       When <technique> is considered
       Then SET-021 <says>
+      And SET-021 would set the distance of the tip from the deep junction to 5 cm
 
       Examples:
         | kind    | technique         | vein            | distance to the deep junction | says        |

@@ -7,6 +7,7 @@ Feature: How is the foam to be made and dosed?
       Given a sound leg
       When <technique> is considered
       Then SET-010 <says>
+      And SET-010 would set the foam volume of the session to 10 mL
 
       Examples:
         | kind | technique         | says        |
@@ -22,6 +23,7 @@ Feature: How is the foam to be made and dosed?
       Given a sound leg
       When <technique> is considered
       Then SET-011 <says>
+      And SET-011 would keep the parts of gas to one part of liquid between 3 and 5
 
       Examples:
         | kind | technique         | says        |
@@ -39,6 +41,7 @@ Feature: How is the foam to be made and dosed?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then SET-012 <says>
+      And SET-012 would set the sclerosant strength to 1 %
 
       Examples:
         | kind    | technique        | vein            | lumen diameter | says        |
@@ -58,6 +61,7 @@ Feature: How is the foam to be made and dosed?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then SET-013 <says>
+      And SET-013 would keep the sclerosant strength between 1 % and 3 %
 
       Examples:
         | kind    | technique        | vein            | lumen diameter | says        |
@@ -79,6 +83,7 @@ Feature: How is the foam to be made and dosed?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then SET-014 <says>
+      And SET-014 would set the sclerosant strength to 3 %
 
       Examples:
         | kind    | technique        | vein            | lumen diameter | says        |
@@ -97,6 +102,7 @@ Feature: How is the foam to be made and dosed?
       And the case says the vein: <vein>
       When <technique> is considered
       Then SET-015 <says>
+      And SET-015 would keep the sclerosant strength between 0.5 % and 2 %
 
       Examples:
         | kind | technique        | vein            | says        |
@@ -112,6 +118,7 @@ Feature: How is the foam to be made and dosed?
       And the case says the vein: <vein>
       When <technique> is considered
       Then SET-016 <says>
+      And SET-016 would keep the sclerosant strength between 0.5 % and 1 %
 
       Examples:
         | kind | technique        | vein            | says        |
@@ -127,6 +134,7 @@ Feature: How is the foam to be made and dosed?
       And the case says the vein: <vein>
       When <technique> is considered
       Then SET-017 <says>
+      And SET-017 would keep the sclerosant strength between 1 % and 3 %
 
       Examples:
         | kind | technique         | vein              | says        |

@@ -9,6 +9,7 @@ Feature: How is the heat to be set?
       And the case says the distance to the deep junction: <distance to the deep junction>
       When <technique> is considered
       Then SET-001 <says>
+      And SET-001 would keep the distance of the tip from the deep junction between 2 cm and 2.5 cm
 
       Examples:
         | kind    | technique         | vein            | distance to the deep junction | says        |
@@ -26,6 +27,7 @@ Feature: How is the heat to be set?
       Given a sound leg
       When <technique> is considered
       Then SET-002 <says>
+      And SET-002 would set the cycles on the first stretch to 2
 
       Examples:
         | kind | technique           | says        |
@@ -42,10 +44,12 @@ Feature: How is the heat to be set?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then SET-003 <says>
+      And SET-003 would set the cycles per stretch to 2
 
       Examples:
         | kind    | technique         | lumen diameter | says        |
         | hit     | rf-segmental-7cm  | 12 mm          | speaks      |
+        | hit     | rf-segmental-3cm  | 12 mm          | speaks      |
         | miss    | rf-segmental-7cm  | 6 mm           | stays quiet |
         | miss    | laser-1470-radial | 12 mm          | stays quiet |
         | unknown | rf-segmental-7cm  | not recorded   | is in doubt |
@@ -58,10 +62,12 @@ Feature: How is the heat to be set?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then SET-004 <says>
+      And SET-004 would set the cycles per stretch to 1
 
       Examples:
         | kind    | technique         | lumen diameter | says        |
         | hit     | rf-segmental-7cm  | 6 mm           | speaks      |
+        | hit     | rf-segmental-3cm  | 6 mm           | speaks      |
         | miss    | rf-segmental-7cm  | 12 mm          | stays quiet |
         | miss    | laser-1470-radial | 6 mm           | stays quiet |
         | unknown | rf-segmental-7cm  | not recorded   | is in doubt |
@@ -74,6 +80,7 @@ Feature: How is the heat to be set?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then SET-005 <says>
+      And SET-005 would set the pulses per centimetre to 2 /cm
 
       Examples:
         | kind    | technique         | lumen diameter | says        |
@@ -90,6 +97,7 @@ Feature: How is the heat to be set?
       And the case says the lumen diameter: <lumen diameter>
       When <technique> is considered
       Then SET-006 <says>
+      And SET-006 would set the pulses per centimetre to 3 /cm
 
       Examples:
         | kind    | technique         | lumen diameter | says        |
@@ -106,6 +114,7 @@ Feature: How is the heat to be set?
       And the case says the vein: <vein>
       When <technique> is considered
       Then SET-007 <says>
+      And SET-007 would set the power to 12 W
 
       Examples:
         | kind | technique         | vein            | says        |
@@ -121,6 +130,7 @@ Feature: How is the heat to be set?
       And the case says the vein: <vein>
       When <technique> is considered
       Then SET-008 <says>
+      And SET-008 would set the linear energy to 70 J/cm
 
       Examples:
         | kind | technique         | vein            | says        |
@@ -135,6 +145,7 @@ Feature: How is the heat to be set?
       Given a sound leg
       When <technique> is considered
       Then SET-009 <says>
+      And SET-009 would keep the tumescent volume per centimetre between 8 mL/cm and 10 mL/cm
 
       Examples:
         | kind | technique         | says        |

@@ -9,6 +9,7 @@ Feature: Which drug and strength go behind the wire?
       And the case says the allergies: <allergies>
       When <technique> is considered
       Then SET-018 <says>
+      And SET-018 would keep the sclerosant strength between 2 % and 3 %
 
       Examples:
         | kind    | technique        | sclerosants of the room                 | allergies    | says        |
@@ -27,6 +28,7 @@ Feature: Which drug and strength go behind the wire?
       And the case says the sclerosants of the room: <sclerosants of the room>
       When <technique> is considered
       Then SET-019 <says>
+      And SET-019 would keep the sclerosant strength between 1.5 % and 2 %
 
       Examples:
         | kind    | technique       | sclerosants of the room                 | says        |
@@ -34,6 +36,7 @@ Feature: Which drug and strength go behind the wire?
         | miss    | mechanochemical | polidocanol, sodium-tetradecyl-sulphate | stays quiet |
         | miss    | mechanochemical | polidocanol                             | stays quiet |
         | miss    | foam-sts        | sodium-tetradecyl-sulphate              | stays quiet |
+        | miss    | mechanochemical | none                                    | stays quiet |
         | unknown | mechanochemical | not recorded                            | is in doubt |
 
   Rule: SET-020 liquid tetradecyl sulphate goes behind the wire in a patient allergic to polidocanol
@@ -45,6 +48,7 @@ Feature: Which drug and strength go behind the wire?
       And the case says the allergies: <allergies>
       When <technique> is considered
       Then SET-020 <says>
+      And SET-020 would keep the sclerosant strength between 1.5 % and 2 %
 
       Examples:
         | kind    | technique        | sclerosants of the room                 | allergies    | says        |

@@ -31,6 +31,7 @@ import org.tunica.plan.ScoreWeights;
 import org.tunica.plan.SegmentAdvice;
 import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
+import org.tunica.treatment.FollowUpLimits;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
 public final class Tunica {
@@ -230,6 +231,7 @@ public final class Tunica {
         Set<String> used = new HashSet<>(rules.limitsUsed());
         used.addAll(physics.quantitiesUsed());
         used.addAll(ScoreWeights.IDS);
+        used.addAll(FollowUpLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

@@ -37,6 +37,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.review")
             .layer("plan")
             .definedBy("org.tunica.plan")
+            .layer("treatment")
+            .definedBy("org.tunica.treatment")
             .layer("picture")
             .definedBy("org.tunica.picture")
             .layer("front door")
@@ -57,10 +59,13 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "physics", "rules")
             .whereLayer("plan")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
+            .whereLayer("treatment")
+            .mayOnlyAccessLayers("casefile", "knowledge", "plan")
             .whereLayer("picture")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("front door")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "review", "plan", "picture")
+            .mayOnlyAccessLayers(
+                    "casefile", "knowledge", "heat", "physics", "rules", "review", "plan", "treatment", "picture")
             .whereLayer("cli")
             .mayOnlyAccessLayers(
                     "front door", "casefile", "knowledge", "heat", "physics", "rules", "review", "plan", "picture");
@@ -77,6 +82,7 @@ class ArchitectureTest {
                     "org.tunica.rules",
                     "org.tunica.review",
                     "org.tunica.plan",
+                    "org.tunica.treatment",
                     "org.tunica.picture",
                     "org.tunica.cli");
 

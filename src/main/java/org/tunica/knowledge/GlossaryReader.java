@@ -22,7 +22,7 @@ final class GlossaryReader {
         Map<String, GlossaryField> fields = new LinkedHashMap<>();
         FieldReader all = root.object("fields").orElseGet(() -> root.emptyPart("fields"));
         List<String> nouns = nouns(all);
-        all.parts().forEach((id, reader) -> fields.put(id, field(id, reader, nouns)));
+        all.parts().forEach((id, reader) -> fields.put(id, field(fields.size(), id, reader, nouns)));
         Glossary glossary = new Glossary(fields, findings(root), settings(root));
         root.done();
         return glossary;
@@ -34,12 +34,13 @@ final class GlossaryReader {
                 .toList();
     }
 
-    private GlossaryField field(String id, FieldReader reader, List<String> nouns) {
+    private GlossaryField field(int place, String id, FieldReader reader, List<String> nouns) {
         GlossaryField.Kind kind = reader.requiredWord("kind", GlossaryField.Kind.class);
         boolean flag = kind == GlossaryField.Kind.FLAG;
         boolean set = kind == GlossaryField.Kind.SET;
         boolean listed = set || kind == GlossaryField.Kind.WORD;
         GlossaryField field = new GlossaryField(
+                place,
                 id,
                 kind,
                 flag ? "" : reader.requiredText("name"),

@@ -81,8 +81,7 @@ final class Demands {
     }
 
     private static Demand.Fits present(Variable recorded) {
-        return new Demand.Fits(
-                recorded, recorded.where(book -> !book.answer(recorded.id()).equals(Answer.UNKNOWN)));
+        return new Demand.Fits(recorded, recorded.where(cell -> !cell.unknown()));
     }
 
     private List<Demand> members(Condition.AnyOf condition, boolean held) {

@@ -28,11 +28,11 @@ final class MadeUpFacts {
     }
 
     OptionFacts option(String ref) {
-        Map<String, Answer> answers = answers(found.own());
-        String technique = ((Answer.OneWord) answers.get(FactSpace.TECHNIQUE)).word();
+        Variable.Cell cell = chosen(space.variable(FactSpace.TECHNIQUE), found.own());
+        String technique = ((Answer.OneWord) cell.said(FactSpace.TECHNIQUE)).word();
         return OptionFacts.of(
                 new OptionKey(ref, technique),
-                answers,
+                answers(found.own()),
                 found.others().stream()
                         .map(cells -> new Elsewhere(answers(cells)))
                         .toList());
@@ -66,9 +66,9 @@ final class MadeUpFacts {
                 : answer.says();
     }
 
-    private Map<String, Answer> answers(Map<String, BitSet> cells) {
-        Map<String, Answer> answers = new HashMap<>();
-        space.fields().forEach(field -> answers.put(field.id(), answer(field, cells)));
+    private Map<GlossaryField, Answer> answers(Map<String, BitSet> cells) {
+        Map<GlossaryField, Answer> answers = new HashMap<>();
+        space.fields().forEach(field -> answers.put(field, answer(field, cells)));
         return answers;
     }
 
@@ -77,7 +77,7 @@ final class MadeUpFacts {
         if (sharp != null && sharp.at(variable, cells)) {
             return new Answer.Number(sharp.edge().value());
         }
-        Answer answer = chosen(variable, cells).answer(field.id());
+        Answer answer = chosen(variable, cells).said(field.id());
         return space.freeSet(field) && answer instanceof Answer.Words ? held(field, cells) : answer;
     }
 
@@ -85,7 +85,7 @@ final class MadeUpFacts {
         TreeSet<String> held = new TreeSet<>();
         for (String word : field.values()) {
             Variable member = space.member(field.id(), word);
-            if (chosen(member, cells).answer(member.id()).equals(new Answer.Flag(true))) {
+            if (chosen(member, cells).said(member.id()).equals(new Answer.Flag(true))) {
                 held.add(word);
             }
         }
@@ -116,10 +116,10 @@ final class MadeUpFacts {
         }
     }
 
-    private record Elsewhere(Map<String, Answer> answers) implements AnswerBook {
+    private record Elsewhere(Map<GlossaryField, Answer> answers) implements AnswerBook {
         @Override
-        public Answer answer(String fieldId) {
-            return answers.get(fieldId);
+        public Answer answer(GlossaryField field) {
+            return answers.get(field);
         }
 
         @Override

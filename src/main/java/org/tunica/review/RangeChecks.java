@@ -81,7 +81,7 @@ final class RangeChecks {
         Map<Picture, List<String>> pictures = new LinkedHashMap<>();
         for (int cell = 0; cell < technique.cells().size(); cell++) {
             Demand.Fits only = Reasoning.at(technique, cell);
-            String name = ((Answer.OneWord) technique.cells().get(cell).answer(FactSpace.TECHNIQUE)).word();
+            String name = ((Answer.OneWord) technique.cells().get(cell).said(FactSpace.TECHNIQUE)).word();
             picture(rules, field, only)
                     .ifPresent(picture -> pictures.computeIfAbsent(picture, key -> new ArrayList<>())
                             .add(name));
@@ -115,7 +115,7 @@ final class RangeChecks {
             wanted.add(reasoning.demands().of(rule, Wish.TRUE));
         }
         BitSet cells = reasoning.cells(number, wanted.toArray(Demand[]::new));
-        cells.and(number.where(book -> book.answer(number.id()) instanceof Answer.Number));
+        cells.and(number.where(one -> !one.unknown()));
         return cells;
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.tunica.knowledge.GlossaryField;
 import org.tunica.rules.Answer;
 import org.tunica.rules.AnswerBook;
 
@@ -15,7 +16,7 @@ record Variable(String id, List<Cell> cells) {
     }
 
     /** The cells whose answers pass a test. */
-    BitSet where(Predicate<AnswerBook> test) {
+    BitSet where(Predicate<Cell> test) {
         BitSet passing = new BitSet();
         for (int i = 0; i < cells.size(); i++) {
             if (test.test(cells.get(i))) {
@@ -27,7 +28,7 @@ record Variable(String id, List<Cell> cells) {
 
     /** The one cell, by its answer to the field of the variable's own name. */
     BitSet answering(Answer answer) {
-        return where(book -> book.answer(id).equals(answer));
+        return where(cell -> cell.said(id).equals(answer));
     }
 
     /** A cell, seen as a book that answers for one sample of it. */
@@ -45,13 +46,18 @@ record Variable(String id, List<Cell> cells) {
             return answers.containsValue(Answer.UNKNOWN);
         }
 
-        @Override
-        public Answer answer(String fieldId) {
-            Answer answer = answers.get(fieldId);
+        /** What it answers to a field, or to a variable that is none. */
+        Answer said(String id) {
+            Answer answer = answers.get(id);
             if (answer == null) {
-                throw new IllegalArgumentException("no field " + fieldId);
+                throw new IllegalArgumentException("no field " + id);
             }
             return answer;
+        }
+
+        @Override
+        public Answer answer(GlossaryField field) {
+            return said(field.id());
         }
 
         @Override

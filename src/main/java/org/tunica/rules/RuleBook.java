@@ -1,7 +1,6 @@
 package org.tunica.rules;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,7 +18,10 @@ public final class RuleBook {
     private static final String NEAR_SHARE = "near.share";
 
     private final List<Rule> rules;
-    private final Map<String, Function<Considered, Answer>> fields;
+
+    /** In the order of the glossary. */
+    private final List<Function<Considered, Answer>> fields;
+
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
     private final NearMisses nearMisses;
@@ -27,10 +29,10 @@ public final class RuleBook {
     private RuleBook(
             Knowledge knowledge,
             List<Rule> rules,
-            Map<String, Function<Considered, Answer>> fields,
+            List<Function<Considered, Answer>> fields,
             Map<String, Function<Segment, Answer>> segmentFields) {
         this.rules = List.copyOf(rules);
-        this.fields = fields;
+        this.fields = List.copyOf(fields);
         this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
         this.nearMisses = new NearMisses(rules, engine, knowledge.value(NEAR_SHARE));
@@ -53,16 +55,16 @@ public final class RuleBook {
             faults.add("rules", "there is no rule");
         }
         faults.throwIfAny("rules");
-        RuleBook book = new RuleBook(knowledge, rules, fields, segmentFields);
+        List<Function<Considered, Answer>> inOrder =
+                knowledge.glossary().fields().keySet().stream().map(fields::get).toList();
+        RuleBook book = new RuleBook(knowledge, rules, inOrder, segmentFields);
         book.runOnce();
         return book;
     }
 
     /** An option of which nothing is known goes through every rule: what cannot run ends the loading, not a case. */
     private void runOnce() {
-        Map<String, Answer> answers = new HashMap<>();
-        fields.keySet().forEach(id -> answers.put(id, Answer.UNKNOWN));
-        judge(List.of(new OptionFacts(new OptionKey("load", "load"), answers, List.of())));
+        judge(List.of(OptionFacts.ofNothing(fields.size())));
     }
 
     /** Every form of a conclusion, with a place-holder where an id goes, in alphabetical order. */
@@ -84,8 +86,7 @@ public final class RuleBook {
 
     /** What the fields say about an option, and what was recorded of the other segments of its leg. */
     public OptionFacts facts(Considered option) {
-        Map<String, Answer> answers = new HashMap<>();
-        fields.forEach((id, answer) -> answers.put(id, answer.apply(option)));
+        Answer[] answers = fields.stream().map(field -> field.apply(option)).toArray(Answer[]::new);
         List<OtherSegment> elsewhere = option.limb().segments().stream()
                 .filter(segment -> !segment.ref().equals(option.segment().ref()))
                 .map(segment -> new OtherSegment(segment, segmentFields))

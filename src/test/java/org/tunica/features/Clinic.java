@@ -1,27 +1,22 @@
 package org.tunica.features;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.tunica.CaseTree;
 import org.tunica.Tunica;
-import org.tunica.casefile.CaseFile;
-import org.tunica.casefile.Limb;
-import org.tunica.casefile.Segment;
-import org.tunica.plan.Advice;
-import org.tunica.plan.OptionAdvice;
 import org.tunica.rules.Answer;
-import org.tunica.rules.Considered;
-import org.tunica.rules.OptionFacts;
-import org.tunica.rules.Verdict;
 
-/** The state of one scenario: a case under change, the technique considered, and the engine that answers. */
+/** The state of one scenario: a case under change, the technique considered, and what was claimed of them. */
 public final class Clinic {
     static final Tunica TUNICA = Tunica.shipped();
+    private static final Engine SHIPPED = Engine.of(TUNICA);
 
     private CaseTree tree = CaseTree.soundLeg();
     private String technique = "";
     private final Map<String, Answer> foreseen = new TreeMap<>();
+    private final List<Claimed> claims = new ArrayList<>();
 
     void sees(CaseTree newTree) {
         tree = newTree;
@@ -31,7 +26,8 @@ public final class Clinic {
         foreseen.put(field, answer);
     }
 
-    CaseTree tree() {
+    /** The case as it stands now. */
+    public CaseTree tree() {
         return tree;
     }
 
@@ -40,40 +36,27 @@ public final class Clinic {
         technique = newTechnique;
     }
 
-    CaseFile caseFile() {
-        return TUNICA.readCase("scenario", tree.bytes());
+    /** Checks a claim against the rules shipped and keeps it. */
+    void claim(Claim claim) {
+        Scene scene = new Scene(TUNICA, tree, technique, foreseen);
+        claims.add(new Claimed(scene, claim));
+        claim.check(scene, SHIPPED);
     }
 
-    Advice advice() {
-        return TUNICA.advise(caseFile());
+    /** Every claim so far, in order. */
+    public List<Claimed> claims() {
+        return List.copyOf(claims);
     }
 
-    OptionAdvice option() {
-        return option(technique);
-    }
-
-    OptionAdvice option(String id) {
-        return advice().segments().get(0).options().stream()
-                .filter(option -> option.technique().equals(id))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    /** The verdicts on the technique considered for the first segment. */
-    List<Verdict> verdicts() {
-        CaseFile caseFile = caseFile();
-        Limb limb = caseFile.limbs().get(0);
-        Segment segment = limb.segments().get(0);
-        Considered considered = new Considered(
-                caseFile,
-                limb,
-                segment,
-                TUNICA.knowledge().technique(technique),
-                TUNICA.physics().derive(caseFile, segment));
-        OptionFacts facts = TUNICA.rules().facts(considered);
-        for (Map.Entry<String, Answer> entry : foreseen.entrySet()) {
-            facts = facts.with(entry.getKey(), entry.getValue());
+    /** A claim and the scene it is about. */
+    public record Claimed(Scene scene, Claim claim) {
+        /**
+         * Holds the claim against other rules.
+         *
+         * @throws AssertionError when it does not hold
+         */
+        public void check(Engine engine) {
+            claim.check(scene, engine);
         }
-        return TUNICA.rules().judge(List.of(facts));
     }
 }

@@ -8,10 +8,10 @@ import org.junit.platform.suite.api.IncludeEngines;
 import org.junit.platform.suite.api.SelectDirectories;
 import org.junit.platform.suite.api.Suite;
 
-/** Runs every scenario under features/. */
+/** Runs every scenario under features/, and the invariants after each. */
 @Suite
 @IncludeEngines("cucumber")
 @SelectDirectories("features")
-@ConfigurationParameter(key = GLUE_PROPERTY_NAME, value = "org.tunica.features")
+@ConfigurationParameter(key = GLUE_PROPERTY_NAME, value = "org.tunica.features,org.tunica.invariants")
 @ConfigurationParameter(key = PLUGIN_PROPERTY_NAME, value = "html:target/features.html")
 public class FeaturesTest {}

@@ -3,11 +3,11 @@ package org.tunica.features;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.cucumber.java.After;
 import io.cucumber.java.en.Then;
 import java.util.List;
-import org.tunica.BlankOneOut;
+import java.util.Optional;
 import org.tunica.plan.OptionAdvice;
+import org.tunica.rules.RuleBook;
 import org.tunica.rules.Verdict;
 
 /** What rules say and how an option stands. */
@@ -20,48 +20,62 @@ public final class VerdictSteps {
 
     @Then("^([A-Z]{3}-\\d{3}) (speaks|stays quiet|is in doubt)$")
     public void ruleSays(String id, String expected) {
-        assertTrue(
-                Clinic.TUNICA.rules().rules().stream()
-                        .anyMatch(rule -> rule.id().equals(id)),
-                "no rule " + id);
-        assertEquals(expected, said(id), () -> id + " in " + clinic.tree().root());
+        clinic.claim((scene, engine) -> {
+            exists(id, engine.rules());
+            assertEquals(expected, said(verdict(id, scene, engine)), () -> id + " in " + scene);
+        });
     }
 
-    private String said(String id) {
-        List<Verdict> verdicts = clinic.verdicts().stream()
+    /** What the rule concludes wherever it is not quiet, its limits written as numbers. */
+    @Then("^([A-Z]{3}-\\d{3}) would (.+)$")
+    public void ruleWould(String id, String conclusion) {
+        clinic.claim((scene, engine) -> {
+            exists(id, engine.rules());
+            verdict(id, scene, engine)
+                    .ifPresent(verdict -> assertEquals(
+                            conclusion, Concluded.inNumbers(verdict.rule().conclusion()), id));
+        });
+    }
+
+    private static void exists(String id, RuleBook rules) {
+        assertTrue(rules.rules().stream().anyMatch(rule -> rule.id().equals(id)), "no rule " + id);
+    }
+
+    private static Optional<Verdict> verdict(String id, Scene scene, Engine engine) {
+        return scene.verdicts(engine.rules()).stream()
                 .filter(verdict -> verdict.rule().id().equals(id))
-                .toList();
-        if (verdicts.isEmpty()) {
-            return "stays quiet";
-        }
-        return verdicts.get(0).speaks() ? "speaks" : "is in doubt";
+                .findFirst();
+    }
+
+    private static String said(Optional<Verdict> verdict) {
+        return verdict.map(spoken -> spoken.speaks() ? "speaks" : "is in doubt").orElse("stays quiet");
     }
 
     @Then("it stands as {word}")
     public void itStandsAs(String standing) {
-        OptionAdvice option = clinic.option();
-        assertEquals(standing, option.standing().word(), option::why);
+        clinic.claim((scene, engine) -> {
+            OptionAdvice option = engine.option(scene, scene.technique());
+            assertEquals(standing, option.standing().word(), option::why);
+        });
     }
 
     @Then("it comes before {word}")
     public void itComesBefore(String other) {
-        int mine = clinic.option().rank().orElse(Integer.MAX_VALUE);
-        int theirs = clinic.option(other).rank().orElse(Integer.MAX_VALUE);
-        assertTrue(mine < theirs, () -> "rank " + mine + " against " + theirs);
+        clinic.claim((scene, engine) -> {
+            int mine = engine.option(scene, scene.technique()).rank().orElse(Integer.MAX_VALUE);
+            int theirs = engine.option(scene, other).rank().orElse(Integer.MAX_VALUE);
+            assertTrue(mine < theirs, () -> "rank " + mine + " against " + theirs);
+        });
     }
 
     @Then("nothing is ranked")
     public void nothingIsRanked() {
-        List<String> ranked = clinic.advice().segments().get(0).options().stream()
-                .filter(option -> option.rank().isPresent())
-                .map(OptionAdvice::technique)
-                .toList();
-        assertEquals(List.of(), ranked);
-    }
-
-    /** Unknown never means safe, whatever the scenario is about. */
-    @After
-    public void nothingLooksBetterWhenAValueIsBlanked() {
-        BlankOneOut.check(Clinic.TUNICA, clinic.tree());
+        clinic.claim((scene, engine) -> {
+            List<String> ranked = engine.options(scene).stream()
+                    .filter(option -> option.rank().isPresent())
+                    .map(OptionAdvice::technique)
+                    .toList();
+            assertEquals(List.of(), ranked);
+        });
     }
 }

@@ -64,7 +64,7 @@ class ProbesTest {
         assertTrue(probes.stream()
                 .anyMatch(probe -> probe.facts().contains("the depth to the skin: just below 4 mm")
                         && probe.option()
-                                .answer("segment.depthToSkinMm")
+                                .answer(KNOWLEDGE.glossary().fields().get("segment.depthToSkinMm"))
                                 .equals(new Answer.Number(Math.nextDown(4.0)))));
     }
 

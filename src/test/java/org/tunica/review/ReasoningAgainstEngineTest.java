@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.GlossaryField;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.rules.Answer;
 import org.tunica.rules.AnswerBook;
@@ -167,17 +168,17 @@ class ReasoningAgainstEngineTest {
                 for (Answer pregnant : withUnknown(List.of(new Answer.Flag(true), new Answer.Flag(false)))) {
                     for (Answer history : withUnknown(histories())) {
                         for (List<AnswerBook> others : others()) {
-                            Map<String, Answer> answers = unknown(knowledge);
-                            answers.put("option.technique", new Answer.OneWord(technique));
+                            Map<GlossaryField, Answer> answers = unknown(knowledge);
+                            answers.put(field(knowledge, "option.technique"), new Answer.OneWord(technique));
                             answers.put(
-                                    "option.family",
+                                    field(knowledge, "option.family"),
                                     new Answer.OneWord(knowledge
                                             .technique(technique)
                                             .family()
                                             .word()));
-                            answers.put("segment.lumenDiameterMm", lumen);
-                            answers.put("patient.pregnant", pregnant);
-                            answers.put("patient.conditions", history);
+                            answers.put(field(knowledge, "segment.lumenDiameterMm"), lumen);
+                            answers.put(field(knowledge, "patient.pregnant"), pregnant);
+                            answers.put(field(knowledge, "patient.conditions"), history);
                             grid.add(OptionFacts.of(
                                     new OptionKey(String.valueOf(grid.size()), technique), answers, others));
                         }
@@ -219,15 +220,19 @@ class ReasoningAgainstEngineTest {
                 List.of(wide, unknown));
     }
 
-    private static Map<String, Answer> unknown(Knowledge knowledge) {
-        Map<String, Answer> answers = new HashMap<>();
-        knowledge.glossary().fields().keySet().forEach(id -> answers.put(id, Answer.UNKNOWN));
+    private static Map<GlossaryField, Answer> unknown(Knowledge knowledge) {
+        Map<GlossaryField, Answer> answers = new HashMap<>();
+        knowledge.glossary().fields().values().forEach(field -> answers.put(field, Answer.UNKNOWN));
         return answers;
+    }
+
+    private static GlossaryField field(Knowledge knowledge, String id) {
+        return knowledge.glossary().fields().get(id);
     }
 
     private record Other(Answer lumen) implements AnswerBook {
         @Override
-        public Answer answer(String fieldId) {
+        public Answer answer(GlossaryField field) {
             return lumen;
         }
 

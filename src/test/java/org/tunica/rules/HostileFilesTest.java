@@ -160,9 +160,8 @@ class HostileFilesTest {
     @Test
     void theMostRulesAllowed_run() {
         List<Rule> rules = parse(RuleParser.MOST_RULES);
-        Map<String, Answer> answers = new HashMap<>();
-        Texts.KNOWLEDGE.glossary().fields().keySet().forEach(id -> answers.put(id, Answer.UNKNOWN));
-        OptionFacts option = new OptionFacts(new OptionKey("segment", "technique"), answers, List.of());
+        OptionFacts option =
+                OptionFacts.ofNothing(Texts.KNOWLEDGE.glossary().fields().size());
         List<Verdict> verdicts = assertTimeout(SHORT, () -> new DroolsEngine(rules).judge(List.of(option)));
         assertEquals(RuleParser.MOST_RULES, verdicts.size());
     }

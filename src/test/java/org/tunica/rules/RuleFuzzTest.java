@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.management.ManagementFactory;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -123,10 +122,9 @@ class RuleFuzzTest {
 
     private static void runsNowAndThen(List<Rule> rules) {
         if (accepted % 200 == 0 && rules.stream().map(Rule::id).distinct().count() == rules.size()) {
-            Map<String, Answer> answers = new HashMap<>();
-            Texts.KNOWLEDGE.glossary().fields().keySet().forEach(id -> answers.put(id, Answer.UNKNOWN));
             new DroolsEngine(rules)
-                    .judge(List.of(new OptionFacts(new OptionKey("segment", "technique"), answers, List.of())));
+                    .judge(List.of(OptionFacts.ofNothing(
+                            Texts.KNOWLEDGE.glossary().fields().size())));
         }
     }
 

@@ -1,0 +1,46 @@
+package org.tunica.treatment;
+
+/** When a treated vein counts as closed. Trials differ, so a figure of success means nothing without its definition. */
+public enum ClosureDefinition {
+    /** An open stump of limited length is allowed (S-0022, from memory). */
+    ADHESIVE_OPEN_STUMP {
+        @Override
+        boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
+            return openCm <= limits.adhesiveOpenStumpMaxCm();
+        }
+    },
+    /** An open part of limited length is allowed (S-0023). */
+    MECHANOCHEMICAL_OPEN_PART {
+        @Override
+        boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
+            return openCm <= limits.mechanochemicalOpenPartMaxCm();
+        }
+    },
+    /** So much of the treated length must be occluded (S-0023, S-0024). */
+    MECHANOCHEMICAL_OCCLUDED_SHARE {
+        @Override
+        boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
+            return occludedShare(treatedCm, openCm) >= limits.mechanochemicalOccludedShareMin();
+        }
+    };
+
+    abstract boolean allows(double treatedCm, double openCm, FollowUpLimits limits);
+
+    /**
+     * Whether a vein counts as closed.
+     *
+     * @param treatedCm length treated, cm
+     * @param openCm length found open, cm, at most the length treated
+     */
+    public boolean closed(double treatedCm, double openCm, FollowUpLimits limits) {
+        occludedShare(treatedCm, openCm);
+        return allows(treatedCm, openCm, limits);
+    }
+
+    /** Share of the treated length that is occluded, 0 to 1. */
+    public static double occludedShare(double treatedCm, double openCm) {
+        Checked.positive("treatedCm", treatedCm);
+        Checked.within("openCm", openCm, 0, treatedCm);
+        return (treatedCm - openCm) / treatedCm;
+    }
+}

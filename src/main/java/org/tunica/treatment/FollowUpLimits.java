@@ -1,0 +1,41 @@
+package org.tunica.treatment;
+
+import java.util.List;
+import org.tunica.knowledge.Knowledge;
+
+/**
+ * The thresholds of follow-up; each is a quantity of knowledge/ with source and standing.
+ *
+ * @param adhesiveOpenStumpMaxCm longest open stump after adhesive, cm
+ * @param mechanochemicalOpenPartMaxCm longest open part after mechanochemical closure, cm
+ * @param mechanochemicalOccludedShareMin least share of the length occluded after it, 0 to 1
+ * @param superficialRefluxOverS reflux of a superficial vein counts above this, s
+ * @param deepRefluxOverS reflux of a deep vein counts above this, s
+ * @param reopenedAt1940NmUpToJPerCm veins reopened at up to this linear energy at 1940 nm, J/cm
+ * @param secondAliquotCm distance of the second aliquot of adhesive from the first, cm
+ */
+public record FollowUpLimits(
+        double adhesiveOpenStumpMaxCm,
+        double mechanochemicalOpenPartMaxCm,
+        double mechanochemicalOccludedShareMin,
+        double superficialRefluxOverS,
+        double deepRefluxOverS,
+        double reopenedAt1940NmUpToJPerCm,
+        double secondAliquotCm) {
+
+    /** The ids in knowledge/, in the order of the components. */
+    public static final List<String> IDS = List.of(
+            "follow-up.adhesive.open-stump.max",
+            "follow-up.mechanochemical.open-part.max",
+            "follow-up.mechanochemical.occluded-share.min",
+            "reflux.superficial.over",
+            "follow-up.reflux.deep.over",
+            "follow-up.laser-1940.energy.reopened-up-to",
+            "follow-up.adhesive.second-aliquot");
+
+    /** The limits of a release. */
+    public static FollowUpLimits of(Knowledge knowledge) {
+        double[] v = IDS.stream().mapToDouble(knowledge::value).toArray();
+        return new FollowUpLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6]);
+    }
+}

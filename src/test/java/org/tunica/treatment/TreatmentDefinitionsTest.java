@@ -1,0 +1,183 @@
+package org.tunica.treatment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.Knowledge;
+
+/**
+ * Worked rows of the evidence, by calculator; rows 1 to 16 stand in {@code DosesTest}, 31 to 33 in {@code
+ * WallGeometryTest}, 34 and 35 in {@code VolumesAndReachTest}, those that rules decide in {@code EvidenceVerdictsTest}.
+ */
+class TreatmentDefinitionsTest {
+    private static final Knowledge KNOWLEDGE = Knowledge.of(Bundle.shipped());
+    private static final FollowUpLimits LIMITS = FollowUpLimits.of(KNOWLEDGE);
+    private static final LinearEnergy TRIAL = new LinearEnergy(KNOWLEDGE.value("small-saphenous.laser.energy"));
+    private static final double TRIAL_W = KNOWLEDGE.value("small-saphenous.laser.power");
+
+    @Test
+    void row17_linearEnergyAndPowerFixThePullback() { // S-0025: 70 J/cm at 12 W
+        assertEquals(5.83, TRIAL.secondsPerCm(TRIAL_W), 0.005);
+        assertEquals(1.71, TRIAL.pullbackMmPerS(TRIAL_W), 0.005);
+    }
+
+    @Test
+    void row18_thatOverTwentyCentimetres() { // S-0025, arithmetic
+        assertEquals(1400, TRIAL.totalJ(20), 1e-9);
+        assertEquals(117, TRIAL.seconds(20, TRIAL_W), 0.5);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20, true", "30, true", "30.1, false", "45.3, false"})
+    void row19_atTheLongestWavelengthLittleEnergyLeftVeinsToReopen(double jPerCm, boolean reopened) { // S-0026
+        assertEquals(reopened, new LinearEnergy(jPerCm).reopenedAt1940Nm(LIMITS));
+    }
+
+    @Test
+    void row20_cyclesOfTheLongElement() { // S-0029; cycles and their time from memory, unverified
+        SegmentalCycles cycles = new SegmentalCycles(
+                KNOWLEDGE.value("element.long.length"), (int) KNOWLEDGE.value("segmental.cycles.first"), (int)
+                        KNOWLEDGE.value("segmental.cycles.plain"));
+        double cycleS = KNOWLEDGE
+                .technique("rf-segmental-7cm")
+                .settings()
+                .get("cycleSeconds")
+                .typical()
+                .orElseThrow();
+        assertEquals(6, cycles.stretches(36.7));
+        assertEquals(7, cycles.cycles(36.7));
+        assertEquals(140, cycles.seconds(36.7, cycleS), 1e-9);
+        assertEquals(5, cycles.stretches(35));
+    }
+
+    @Test
+    void row21_fluenceOfTheElementAsLinearEnergy() { // S-0029: 82 J/cm2 in a vein of 5.7 mm
+        LinearEnergy energy = LinearEnergy.ofFluence(82, 5.7);
+        assertEquals(147, energy.jPerCm(), 0.5);
+        assertEquals(1028, energy.totalJ(KNOWLEDGE.value("element.long.length")), 0.5);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"6, 37.1", "8, 27.9", "10, 22.3"})
+    void row22_theSameLinearEnergyIsLessFluenceInAWiderVein(double lumenMm, double expectedJPerCm2) { // arithmetic
+        assertEquals(expectedJPerCm2, TRIAL.fluenceJPerCm2(lumenMm), 0.05);
+    }
+
+    @Property(seed = "20260101")
+    void fluenceAndLinearEnergyGoThereAndBack(
+            @ForAll @DoubleRange(min = 1, max = 200) double jPerCm,
+            @ForAll @DoubleRange(min = 1, max = 20) double lumenMm) {
+        double fluence = new LinearEnergy(jPerCm).fluenceJPerCm2(lumenMm);
+        assertEquals(jPerCm, LinearEnergy.ofFluence(fluence, lumenMm).jPerCm(), 1e-9 * jPerCm);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, I", "40, II", "49.9, II", "50.1, III", "60, III", "99, III", "100, IV"})
+    void row25_classesOfHeatInducedThrombus(double percent, HeatInducedThrombusClass expected) { // S-0043
+        assertEquals(expected, HeatInducedThrombusClass.of(percent));
+    }
+
+    @Test
+    void row26_exactlyHalfIsDefinedByNoTextRead() { // S-0043, gap
+        assertEquals(HeatInducedThrombusClass.UNDEFINED, HeatInducedThrombusClass.of(50));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-1, 100.1, Double.NaN})
+    void noShareOfALumenIsRefused(double percent) {
+        assertThrows(IllegalArgumentException.class, () -> HeatInducedThrombusClass.of(percent));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "SUPERFICIAL, 0.5, false",
+        "SUPERFICIAL, 0.6, true",
+        "DEEP, 0.8, false",
+        "DEEP, 1, false",
+        "DEEP, 1.1, true"
+    })
+    void rows27And28_refluxCutOffs(RefluxCutOff cutOff, double refluxS, boolean refluxes) { // S-0010
+        assertEquals(refluxes, cutOff.refluxes(refluxS, LIMITS));
+    }
+
+    @Test
+    void row36_oneVeinClosedByOneDefinitionAndNotByTheOther() { // S-0023
+        assertTrue(ClosureDefinition.MECHANOCHEMICAL_OPEN_PART.closed(30, 10, LIMITS));
+        assertEquals(0.667, ClosureDefinition.occludedShare(30, 10), 5e-4);
+        assertFalse(ClosureDefinition.MECHANOCHEMICAL_OCCLUDED_SHARE.closed(30, 10, LIMITS));
+        assertTrue(ClosureDefinition.MECHANOCHEMICAL_OCCLUDED_SHARE.closed(100, 15, LIMITS));
+    }
+
+    @Test
+    void adhesiveAllowsAnOpenStump() { // S-0022, from memory, unverified
+        assertTrue(ClosureDefinition.ADHESIVE_OPEN_STUMP.closed(30, 5, LIMITS));
+        assertFalse(ClosureDefinition.ADHESIVE_OPEN_STUMP.closed(30, 5.1, LIMITS));
+    }
+
+    @Test
+    void moreOpenThanTreatedIsRefused() {
+        assertThrows(
+                IllegalArgumentException.class, () -> ClosureDefinition.MECHANOCHEMICAL_OPEN_PART.closed(8, 9, LIMITS));
+    }
+
+    @Test
+    void row37_severityScore() { // S-0083
+        assertEquals(30, ClinicalSeverityScore.ofAll(3).total());
+        assertEquals(0, ClinicalSeverityScore.ofAll(0).total());
+        assertThrows(IllegalArgumentException.class, () -> ClinicalSeverityScore.ofAll(4));
+    }
+
+    @Test
+    void aScoreWithoutOneOfItsItemsIsRefused() {
+        Map<ClinicalSeverityScore.Item, Integer> items =
+                new EnumMap<>(ClinicalSeverityScore.ofAll(1).items());
+        items.remove(ClinicalSeverityScore.Item.PAIN);
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> new ClinicalSeverityScore(items));
+        assertTrue(refused.getMessage().contains("PAIN"), refused.getMessage());
+    }
+
+    @Test
+    void row38_laserAgainstMechanochemicalClosure() { // S-0057
+        Proportion laser = new Proportion(63, 69);
+        Proportion mechanochemical = new Proportion(53, 69);
+        assertEquals(91.3, laser.percent(), 0.05);
+        assertEquals(76.8, mechanochemical.percent(), 0.05);
+        assertEquals(14.5, laser.pointsAbove(mechanochemical), 0.05);
+        assertEquals(7, laser.numberNeededToTreat(mechanochemical), 0.5);
+        assertThrows(IllegalArgumentException.class, () -> mechanochemical.numberNeededToTreat(laser));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"97, 0.90", "29, 0.27"})
+    void row39_neurologicalEventsAfterFoam(int events, double expectedPercent) { // S-0075
+        assertEquals(expectedPercent, new Proportion(events, 10_819).percent(), 0.005);
+    }
+
+    @Test
+    void row40_aliquotsOfAdhesive() { // S-0022, from memory, unverified
+        var settings = KNOWLEDGE.technique("adhesive").settings();
+        AdhesiveAliquots aliquots = new AdhesiveAliquots(
+                KNOWLEDGE.value("adhesive.tip.start"),
+                LIMITS.secondAliquotCm(),
+                settings.get("aliquotSpacingCm").typical().orElseThrow());
+        assertEquals(
+                List.of(5.0, 6.0, 9.0, 12.0, 15.0, 18.0, 21.0, 24.0, 27.0, 30.0, 33.0, 36.0, 39.0), aliquots.atCm(40));
+        double mlEach = settings.get("adhesiveMlPerAliquot").typical().orElseThrow();
+        assertEquals(1.3, aliquots.volumeMl(40, mlEach), 1e-9);
+        assertEquals(List.of(), aliquots.atCm(4));
+    }
+}
