@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.GlossaryField;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.rules.Answer;
 import org.tunica.rules.Rule;
@@ -47,6 +48,19 @@ class ProbesTest {
                 .map(Probe.Unprobed::rule)
                 .collect(Collectors.toSet());
         assertEquals(remarked, unbroken);
+    }
+
+    @Test
+    void everyNumberThatIsEnteredHasTheRangeInWhichItIsBelieved() {
+        FactSpace space = new FactSpace(KNOWLEDGE, RULES.rules());
+        assertEquals(
+                List.of("patient.bodyMassIndex"),
+                space.fields().stream()
+                        .filter(field -> field.kind() == GlossaryField.Kind.NUMBER)
+                        .map(GlossaryField::id)
+                        .filter(id ->
+                                !id.startsWith("derived.") && space.measured(id).isEmpty())
+                        .toList());
     }
 
     @Test
