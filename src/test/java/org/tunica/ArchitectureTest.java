@@ -33,6 +33,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.physics")
             .layer("rules")
             .definedBy("org.tunica.rules")
+            .layer("review")
+            .definedBy("org.tunica.review")
             .layer("plan")
             .definedBy("org.tunica.plan")
             .layer("treatment")
@@ -53,6 +55,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "heat")
             .whereLayer("rules")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics")
+            .whereLayer("review")
+            .mayOnlyAccessLayers("casefile", "knowledge", "physics", "rules")
             .whereLayer("plan")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
             .whereLayer("treatment")
@@ -60,9 +64,11 @@ class ArchitectureTest {
             .whereLayer("picture")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("front door")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan", "treatment", "picture")
+            .mayOnlyAccessLayers(
+                    "casefile", "knowledge", "heat", "physics", "rules", "review", "plan", "treatment", "picture")
             .whereLayer("cli")
-            .mayOnlyAccessLayers("front door", "casefile", "knowledge", "heat", "physics", "rules", "plan", "picture");
+            .mayOnlyAccessLayers(
+                    "front door", "casefile", "knowledge", "heat", "physics", "rules", "review", "plan", "picture");
 
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
@@ -74,6 +80,7 @@ class ArchitectureTest {
                     "org.tunica.heat",
                     "org.tunica.physics",
                     "org.tunica.rules",
+                    "org.tunica.review",
                     "org.tunica.plan",
                     "org.tunica.treatment",
                     "org.tunica.picture",
@@ -94,6 +101,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_schema_library_lives_at_the_front_door = onlyIn("org.tunica", "com.github.victools..");
+
+    @ArchTest
+    static final ArchRule markdown_lives_in_review = onlyIn("org.tunica.review", "org.commonmark..");
 
     @ArchTest
     static final ArchRule text_distance_lives_in_casefile = onlyIn("org.tunica.casefile", "org.apache.commons..");

@@ -212,7 +212,8 @@ public sealed interface Condition {
             this.words = words;
         }
 
-        String words() {
+        /** The words a rule uses. */
+        public String words() {
             return words;
         }
 

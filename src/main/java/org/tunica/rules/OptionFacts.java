@@ -2,6 +2,7 @@ package org.tunica.rules;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.tunica.knowledge.GlossaryField;
 
 /** An option with the answers of all fields, which conditions ask. Immutable. */
@@ -11,9 +12,9 @@ public final class OptionFacts implements AnswerBook {
     /** By the place of the field in the glossary: two thousand conditions ask for each segment. */
     private final Answer[] answers;
 
-    private final List<OtherSegment> elsewhere;
+    private final List<AnswerBook> elsewhere;
 
-    OptionFacts(OptionKey key, Answer[] answers, List<OtherSegment> elsewhere) {
+    OptionFacts(OptionKey key, Answer[] answers, List<? extends AnswerBook> elsewhere) {
         this.key = key;
         this.answers = answers;
         this.elsewhere = List.copyOf(elsewhere);
@@ -24,6 +25,19 @@ public final class OptionFacts implements AnswerBook {
         Answer[] answers = new Answer[fieldsCount];
         Arrays.fill(answers, Answer.UNKNOWN);
         return new OptionFacts(new OptionKey("segment", "technique"), answers, List.of());
+    }
+
+    /**
+     * An option made up of answers, to ask "what would the rules say".
+     *
+     * @param answers of every field of the glossary
+     * @param elsewhere the other segments of the leg
+     */
+    public static OptionFacts of(
+            OptionKey key, Map<GlossaryField, Answer> answers, List<? extends AnswerBook> elsewhere) {
+        Answer[] inPlace = new Answer[answers.size()];
+        answers.forEach((field, answer) -> inPlace[field.place()] = answer);
+        return new OptionFacts(key, inPlace, elsewhere);
     }
 
     /** The option's name. */
@@ -39,7 +53,7 @@ public final class OptionFacts implements AnswerBook {
     }
 
     @Override
-    public List<OtherSegment> elsewhere() {
+    public List<AnswerBook> elsewhere() {
         return elsewhere;
     }
 

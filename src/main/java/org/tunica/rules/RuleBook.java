@@ -69,6 +69,11 @@ public final class RuleBook {
         judge(List.of(OptionFacts.ofNothing(fields.size())));
     }
 
+    /** Every form of a conclusion, with a place-holder where an id goes, in alphabetical order. */
+    public static List<String> conclusionForms(Knowledge knowledge) {
+        return new Conclusions(knowledge, new Sentences(knowledge)).forms();
+    }
+
     /** The rules in order of file and line. */
     public List<Rule> rules() {
         return rules;
