@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
@@ -49,11 +50,11 @@ public final class Tunica {
 
     private Tunica(Bundle bundle) {
         this.knowledge = Knowledge.of(bundle);
-        this.physics = new Physics(knowledge);
+        this.physics = accepted(() -> new Physics(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
         everyNumberIsUsed();
-        this.planner = new Planner(knowledge, physics, rules);
-        this.sessions = new SessionPlanner(knowledge, physics);
+        this.planner = accepted(() -> new Planner(knowledge, physics, rules));
+        this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -228,6 +229,15 @@ public final class Tunica {
     /** The rules in use. */
     public RuleBook rules() {
         return rules;
+    }
+
+    /** While loading, a number that a model lacks or cannot compute with is a fault of the bundle, not of the program. */
+    private static <T> T accepted(Supplier<T> part) {
+        try {
+            return part.get();
+        } catch (IllegalArgumentException e) {
+            throw new FaultyInput("knowledge", List.of(new Fault("knowledge", e.getMessage())));
+        }
     }
 
     /** A limit that nothing reads would be a number somebody believes to be in force. */

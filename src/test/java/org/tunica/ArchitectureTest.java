@@ -13,6 +13,9 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures;
 import com.tngtech.archunit.library.GeneralCodingRules;
+import java.io.ObjectInputStream;
+import java.net.Socket;
+import java.net.URLClassLoader;
 
 /** The arrows: imports point only towards the case file, and each library has one home. */
 @AnalyzeClasses(packages = "org.tunica", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -30,8 +33,12 @@ class ArchitectureTest {
             .definedBy("org.tunica.physics")
             .layer("rules")
             .definedBy("org.tunica.rules")
+            .layer("review")
+            .definedBy("org.tunica.review")
             .layer("plan")
             .definedBy("org.tunica.plan")
+            .layer("session")
+            .definedBy("org.tunica.session")
             .layer("treatment")
             .definedBy("org.tunica.treatment")
             .layer("picture")
@@ -50,16 +57,41 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "heat")
             .whereLayer("rules")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics")
+            .whereLayer("review")
+            .mayOnlyAccessLayers("casefile", "knowledge", "physics", "rules")
             .whereLayer("plan")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
+            .whereLayer("session")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("treatment")
-            .mayOnlyAccessLayers("casefile", "knowledge", "plan")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan", "session")
             .whereLayer("picture")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("front door")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan", "treatment", "picture")
+            .mayOnlyAccessLayers(
+                    "casefile",
+                    "knowledge",
+                    "heat",
+                    "physics",
+                    "rules",
+                    "review",
+                    "plan",
+                    "session",
+                    "treatment",
+                    "picture")
             .whereLayer("cli")
-            .mayOnlyAccessLayers("front door", "casefile", "knowledge", "heat", "physics", "rules", "plan", "picture");
+            .mayOnlyAccessLayers(
+                    "front door",
+                    "casefile",
+                    "knowledge",
+                    "heat",
+                    "physics",
+                    "rules",
+                    "review",
+                    "plan",
+                    "session",
+                    "treatment",
+                    "picture");
 
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
@@ -71,13 +103,18 @@ class ArchitectureTest {
                     "org.tunica.heat",
                     "org.tunica.physics",
                     "org.tunica.rules",
+                    "org.tunica.review",
                     "org.tunica.plan",
+                    "org.tunica.session",
                     "org.tunica.treatment",
                     "org.tunica.picture",
                     "org.tunica.cli");
 
     @ArchTest
     static final ArchRule the_rule_engine_lives_in_rules = onlyIn("org.tunica.rules", "org.drools..", "org.kie..");
+
+    @ArchTest
+    static final ArchRule the_constraint_solver_lives_in_session = onlyIn("org.tunica.session", "org.chocosolver..");
 
     @ArchTest
     static final ArchRule yaml_lives_in_knowledge = onlyIn("org.tunica.knowledge", "tools.jackson.dataformat.yaml..");
@@ -91,6 +128,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_schema_library_lives_at_the_front_door = onlyIn("org.tunica", "com.github.victools..");
+
+    @ArchTest
+    static final ArchRule markdown_lives_in_review = onlyIn("org.tunica.review", "org.commonmark..");
 
     @ArchTest
     static final ArchRule text_distance_lives_in_casefile = onlyIn("org.tunica.casefile", "org.apache.commons..");
@@ -112,6 +152,23 @@ class ArchitectureTest {
             .should()
             .callMethodWhere(
                     JavaCall.Predicates.target(HasName.Predicates.nameMatching("now|currentTimeMillis|nanoTime")));
+
+    /** No text of a file can become a process, a class, an object or a connection: nothing here could make it one. */
+    @ArchTest
+    static final ArchRule nothing_can_run_a_text = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.script..", "javax.naming..", "java.rmi..", "javax.tools..", "java.net.http..")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(
+                    ProcessBuilder.class,
+                    ObjectInputStream.class,
+                    URLClassLoader.class,
+                    ClassLoader.class,
+                    Socket.class)
+            .orShould()
+            .callMethodWhere(JavaCall.Predicates.target(HasName.Predicates.nameMatching("exec|forName|openStream")));
 
     private static ArchRule onlyIn(String home, String... libraries) {
         return noClasses().that(live(home)).should().dependOnClassesThat().resideInAnyPackage(libraries);

@@ -27,7 +27,7 @@ public record CaseFile(String caseRef, Patient patient, Room room, List<Limb> li
             "patient.heightCm",
             "room.sclerosants.percent",
             "room.tumescent.lidocainePercent",
-            "room.minutes",
+            "room.freeMinutes",
             "limbs.ankleBrachialIndex",
             "limbs.segments.lengthCm",
             "limbs.segments.straightCm",

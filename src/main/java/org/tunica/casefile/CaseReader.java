@@ -78,7 +78,7 @@ final class CaseReader {
                 room.words("foamGas", Room.FoamGas.class),
                 room.object("tumescent").map(this::tumescent),
                 room.flag("tiltTable"),
-                number(room, "minutes", "room.minutes"));
+                number(room, "freeMinutes", "room.freeMinutes"));
         room.done();
         return read;
     }

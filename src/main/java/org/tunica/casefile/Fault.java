@@ -12,11 +12,14 @@ import java.util.regex.Pattern;
  * @param says what is wrong, in one sentence, with the nearest known word where there is one
  */
 public record Fault(String place, String says) implements Comparable<Fault> {
+    /** A longer text of a fault is cut: an input must not fill the page that tells about it. */
+    private static final int LONGEST = 1_000;
+
     private static final Pattern NOT_PRINTING = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]");
 
     public Fault {
-        place = printable(place);
-        says = printable(says);
+        place = printable(cut(place));
+        says = printable(cut(says));
     }
 
     @Override
@@ -28,6 +31,10 @@ public record Fault(String place, String says) implements Comparable<Fault> {
     @Override
     public String toString() {
         return place + ": " + says;
+    }
+
+    private static String cut(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "...";
     }
 
     private static String printable(String text) {

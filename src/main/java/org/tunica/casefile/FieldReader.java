@@ -102,7 +102,7 @@ public final class FieldReader {
             fault(field, "must be a finite number");
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(number);
+        return OptionalDouble.of(number + 0.0); // makes a nought of a minus nought
     }
 
     /** A number that must be there; NaN stands in for a missing one. */

@@ -5,13 +5,12 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.json.JsonFactory;
-import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectReader;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Turns the bytes of a JSON file into a tree, within limits on size and depth, refusing repeated fields. */
 public final class JsonText {
@@ -21,7 +20,7 @@ public final class JsonText {
     /** The deepest nesting read; a case needs seven. */
     public static final int DEEPEST = 20;
 
-    private static final ObjectReader READER = reader();
+    private static final JsonFactory FACTORY = factory();
 
     private JsonText() {}
 
@@ -35,8 +34,8 @@ public final class JsonText {
         if (bytes.length > LARGEST_BYTES) {
             throw fault(what, "is " + bytes.length + " bytes long; at most " + LARGEST_BYTES + " are read");
         }
-        try {
-            JsonNode tree = READER.readTree(utf8(what, bytes));
+        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), utf8(what, bytes))) {
+            JsonNode tree = TokenTree.of(parser);
             if (tree.isMissingNode()) {
                 throw fault(what, "is empty");
             }
@@ -75,8 +74,8 @@ public final class JsonText {
         return new FaultyInput(what, List.of(new Fault("$", says)));
     }
 
-    private static ObjectReader reader() {
-        JsonFactory factory = JsonFactory.builder()
+    private static JsonFactory factory() {
+        return JsonFactory.builder()
                 .streamReadConstraints(StreamReadConstraints.builder()
                         .maxNestingDepth(DEEPEST)
                         .maxStringLength(10_000)
@@ -86,9 +85,5 @@ public final class JsonText {
                         .build())
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .build();
-        return JsonMapper.builder(factory)
-                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                .build()
-                .readerFor(JsonNode.class);
     }
 }

@@ -7,8 +7,6 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the known word a mistyped one was probably meant to be. */
 public final class Nearest {
-    private static final LevenshteinDistance DISTANCE = LevenshteinDistance.getDefaultInstance();
-
     /** A longer word is not compared: the work would grow with its length. */
     private static final int LONGEST_COMPARED = 120;
 
@@ -20,10 +18,22 @@ public final class Nearest {
             return Optional.empty();
         }
         return known.stream()
-                .min(Comparator.<String>comparingInt(word -> DISTANCE.apply(written, word))
-                        .thenComparing(Comparator.naturalOrder()))
-                .filter(word -> DISTANCE.apply(written, word) * 2 <= Math.max(word.length(), written.length()));
+                .map(word -> new Candidate(word, errors(written, word)))
+                .filter(candidate -> candidate.errors() >= 0)
+                .min(Comparator.comparingInt(Candidate::errors).thenComparing(Candidate::word))
+                .map(Candidate::word);
     }
+
+    /** How many typing errors lie between, or -1 for more than half the letters. */
+    private static int errors(String written, String word) {
+        int most = Math.max(written.length(), word.length()) / 2;
+        if (Math.abs(written.length() - word.length()) > most) {
+            return -1;
+        }
+        return new LevenshteinDistance(most).apply(written, word);
+    }
+
+    private record Candidate(String word, int errors) {}
 
     /** {@code "; did you mean X?"} or nothing. */
     public static String hint(String written, Collection<String> known) {

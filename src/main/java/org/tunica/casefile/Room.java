@@ -10,7 +10,7 @@ import java.util.Set;
  *
  * @param devices ids of techniques whose device is there
  * @param sclerosants drugs in stock by strength
- * @param minutes how long the room is free for one session; absent when nothing presses
+ * @param freeMinutes how long the room is free for one session; absent when nothing presses
  */
 public record Room(
         Optional<Set<String>> devices,
@@ -18,7 +18,7 @@ public record Room(
         Optional<Set<FoamGas>> foamGas,
         Optional<Tumescent> tumescent,
         Optional<Boolean> tiltTable,
-        OptionalDouble minutes) {
+        OptionalDouble freeMinutes) {
 
     /** Gas that makes foam. */
     public enum FoamGas implements Word {

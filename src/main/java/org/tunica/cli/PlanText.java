@@ -49,8 +49,8 @@ final class PlanText {
 
     private void session(SessionPlan.Session session, int of) {
         out.append('\n');
-        String minutes = session.minutes().isPresent()
-                ? ", about " + Math.round(session.minutes().getAsDouble()) + " minutes"
+        String minutes = session.allMinutes().isPresent()
+                ? ", about " + Math.round(session.allMinutes().getAsDouble()) + " minutes"
                 : "";
         String title = "Session " + session.number() + (of > 1 ? " of " + of : "") + minutes;
         line(0, title);
@@ -87,7 +87,7 @@ final class PlanText {
 
     private static String times(List<TimePart> parts) {
         return parts.stream()
-                .map(part -> part.says() + " " + Math.max(1, Math.round(part.minutes())) + " min")
+                .map(part -> part.says() + " " + Math.max(1, Math.round(part.workMinutes())) + " min")
                 .collect(Collectors.joining(", "));
     }
 

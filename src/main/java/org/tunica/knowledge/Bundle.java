@@ -7,10 +7,8 @@ import java.net.JarURLConnection;
 import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -22,9 +20,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
-import java.util.stream.Stream;
 import org.tunica.casefile.Fault;
-import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 
 /** The texts of one release: every file under {@code rules/} and {@code knowledge/} but the demo cases. Immutable. */
@@ -32,11 +28,14 @@ public final class Bundle {
     /** The largest file read, in bytes. */
     public static final int LARGEST_FILE_BYTES = 1_000_000;
 
-    /** The most files read from one folder. */
+    /** The most files of a bundle. */
     public static final int MOST_FILES = 2_000;
 
-    private static final List<String> FOLDERS = List.of("knowledge/", "rules/");
-    private static final String DEMO = "knowledge/demo/";
+    /** The most entries looked at in one folder or archive: files, folders and what is passed over. */
+    public static final int MOST_ENTRIES = 4_000;
+
+    /** The largest sum of all files, and of everything an archive inflates to, in bytes; about 30 times what is shipped. */
+    public static final long LARGEST_TOTAL_BYTES = 10_000_000;
 
     private final SortedMap<String, String> texts;
 
@@ -44,9 +43,19 @@ public final class Bundle {
         this.texts = Collections.unmodifiableSortedMap(texts);
     }
 
-    /** A bundle of texts by path, for example {@code rules/2-exclusions/pregnancy.rule}. */
+    /**
+     * A bundle of texts by path, for example {@code rules/2-exclusions/pregnancy.rule}.
+     *
+     * @throws FaultyInput when a name or a bound is not kept
+     */
     public static Bundle of(Map<String, String> texts) {
-        return new Bundle(new TreeMap<>(texts));
+        BundleTexts gathered = new BundleTexts();
+        new TreeMap<>(texts).forEach((path, text) -> {
+            if (gathered.named(path)) {
+                gathered.put(path, text.getBytes(StandardCharsets.UTF_8));
+            }
+        });
+        return new Bundle(gathered.texts());
     }
 
     /** The bundle shipped with this program. */
@@ -74,13 +83,27 @@ public final class Bundle {
      * @throws FaultyInput when a file is too large, no UTF-8, or there are too many
      */
     public static Bundle in(Path root) {
-        Faults faults = new Faults();
-        SortedMap<String, String> texts = new TreeMap<>();
-        for (String folder : FOLDERS) {
-            readFolder(root, root.resolve(folder), texts, faults);
-        }
-        faults.throwIfAny("rules and knowledge");
-        return new Bundle(texts);
+        return new Bundle(new BundleFolder(root).read());
+    }
+
+    /**
+     * The bundle in a .zip that holds rules/ and knowledge/ at its top. Everything else in it is passed over, but checked
+     * and counted.
+     *
+     * @throws FaultyInput with every fault: an archive cut short, entries and directory that differ, names that lead
+     *     elsewhere or stand twice, more entries or bytes (counted while inflating) than the bounds allow, no UTF-8
+     */
+    public static Bundle inArchive(Path zip) {
+        return new Bundle(new BundleArchive(zip).read());
+    }
+
+    /**
+     * The bundle in a folder or in a .zip, whichever it is.
+     *
+     * @throws FaultyInput with every fault, or when it is neither
+     */
+    public static Bundle at(Path path) {
+        return Files.isDirectory(path) ? in(path) : inArchive(path);
     }
 
     /** The texts by path, in order of path. */
@@ -120,74 +143,15 @@ public final class Bundle {
         digest.update(bytes);
     }
 
-    private static boolean belongs(String path) {
-        return FOLDERS.stream().anyMatch(path::startsWith)
-                && !path.startsWith(DEMO)
-                && (path.endsWith(".yaml") || path.endsWith(".rule"));
-    }
-
     private static Bundle fromJar(JarFile jar) throws IOException {
-        Faults faults = new Faults();
-        SortedMap<String, String> texts = new TreeMap<>();
+        BundleTexts texts = new BundleTexts();
         for (JarEntry entry : Collections.list(jar.entries())) {
-            if (belongs(entry.getName())) {
+            if (BundleTexts.belongs(entry.getName()) && !entry.isDirectory() && texts.named(entry.getName())) {
                 try (InputStream in = jar.getInputStream(entry)) {
-                    put(entry.getName(), in.readNBytes(LARGEST_FILE_BYTES + 1), texts, faults);
+                    texts.put(entry.getName(), in.readNBytes(LARGEST_FILE_BYTES + 1));
                 }
             }
         }
-        faults.throwIfAny("rules and knowledge");
-        return new Bundle(texts);
-    }
-
-    private static void readFolder(Path root, Path folder, SortedMap<String, String> texts, Faults faults) {
-        if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-            faults.add(path(root, folder), "is not a folder");
-            return;
-        }
-        try (Stream<Path> walk = Files.walk(folder)) {
-            List<Path> files = walk.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
-                    .filter(file -> belongs(path(root, file)))
-                    .limit(MOST_FILES + 1L)
-                    .sorted()
-                    .toList();
-            if (files.size() > MOST_FILES) {
-                faults.add(path(root, folder), "holds more than " + MOST_FILES + " files");
-                return;
-            }
-            for (Path file : files) {
-                readFile(file, path(root, file), texts, faults);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static String path(Path root, Path file) {
-        return root.relativize(file).toString().replace('\\', '/');
-    }
-
-    private static void readFile(Path file, String path, SortedMap<String, String> texts, Faults faults)
-            throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
-            put(path, in.readNBytes(LARGEST_FILE_BYTES + 1), texts, faults);
-        }
-    }
-
-    private static void put(String path, byte[] bytes, SortedMap<String, String> texts, Faults faults) {
-        if (bytes.length > LARGEST_FILE_BYTES) {
-            faults.add(path, "is larger than " + LARGEST_FILE_BYTES + " bytes");
-            return;
-        }
-        try {
-            texts.put(
-                    path,
-                    StandardCharsets.UTF_8
-                            .newDecoder()
-                            .decode(ByteBuffer.wrap(bytes))
-                            .toString());
-        } catch (CharacterCodingException e) {
-            faults.add(path, "is not UTF-8 text");
-        }
+        return new Bundle(texts.texts());
     }
 }

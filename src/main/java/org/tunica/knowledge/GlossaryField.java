@@ -7,6 +7,7 @@ import org.tunica.casefile.Word;
 /**
  * One thing a rule may ask about an option.
  *
+ * @param place its place in the glossary, from 0
  * @param id for example {@code segment.depthToSkinMm}
  * @param name the subject of sentences about it (number, word, set)
  * @param verb what joins name and values; "is" for a word without one of its own
@@ -18,6 +19,7 @@ import org.tunica.casefile.Word;
  * @param values the words allowed (word, set)
  */
 public record GlossaryField(
+        int place,
         String id,
         Kind kind,
         String name,

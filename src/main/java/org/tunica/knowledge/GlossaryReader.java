@@ -4,10 +4,13 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.tunica.casefile.FieldReader;
 
 /** Reads knowledge/glossary.yaml. */
 final class GlossaryReader {
+    private static final Pattern FINDING = Pattern.compile("[a-z][a-z0-9-]*");
+
     /** Lists that stand elsewhere in knowledge/, by the word the glossary uses for them. */
     private final Map<String, Collection<String>> lists;
 
@@ -19,7 +22,7 @@ final class GlossaryReader {
         Map<String, GlossaryField> fields = new LinkedHashMap<>();
         FieldReader all = root.object("fields").orElseGet(() -> root.emptyPart("fields"));
         List<String> nouns = nouns(all);
-        all.parts().forEach((id, reader) -> fields.put(id, field(id, reader, nouns)));
+        all.parts().forEach((id, reader) -> fields.put(id, field(fields.size(), id, reader, nouns)));
         Glossary glossary = new Glossary(fields, findings(root), settings(root));
         root.done();
         return glossary;
@@ -31,12 +34,13 @@ final class GlossaryReader {
                 .toList();
     }
 
-    private GlossaryField field(String id, FieldReader reader, List<String> nouns) {
+    private GlossaryField field(int place, String id, FieldReader reader, List<String> nouns) {
         GlossaryField.Kind kind = reader.requiredWord("kind", GlossaryField.Kind.class);
         boolean flag = kind == GlossaryField.Kind.FLAG;
         boolean set = kind == GlossaryField.Kind.SET;
         boolean listed = set || kind == GlossaryField.Kind.WORD;
         GlossaryField field = new GlossaryField(
+                place,
                 id,
                 kind,
                 flag ? "" : reader.requiredText("name"),
@@ -72,7 +76,12 @@ final class GlossaryReader {
     private static Map<String, String> findings(FieldReader root) {
         Map<String, String> findings = new LinkedHashMap<>();
         FieldReader all = root.object("findings").orElseGet(() -> root.emptyPart("findings"));
-        all.names().forEach(id -> findings.put(id, all.requiredText(id)));
+        all.names().forEach(id -> {
+            findings.put(id, all.requiredText(id));
+            if (!FINDING.matcher(id).matches()) {
+                all.fault(id, "a finding is named in small letters, digits and hyphens");
+            }
+        });
         return findings;
     }
 

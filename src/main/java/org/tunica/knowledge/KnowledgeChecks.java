@@ -1,7 +1,8 @@
 package org.tunica.knowledge;
 
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -14,6 +15,7 @@ import org.tunica.casefile.Nearest;
 /** Checks that go across files: every source, change, field and setting named must exist. */
 final class KnowledgeChecks {
     private static final Pattern DOI = Pattern.compile("10\\.\\d{4,9}/\\S+");
+    private static final String GLOSSARY = "knowledge/glossary.yaml: ";
     private static final int FIRST_YEAR = 1940;
     private static final int LAST_YEAR = 2100;
 
@@ -38,7 +40,19 @@ final class KnowledgeChecks {
         everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
         knowledge.changes().values().forEach(this::change);
+        knowledge
+                .glossary()
+                .fields()
+                .forEach((id, field) -> field.unit().ifPresent(unit -> unit(GLOSSARY + "fields." + id, id, unit)));
+        knowledge.glossary().settings().forEach((id, name) -> unit(GLOSSARY + "settings." + id, id, name.unit()));
         oneMeaningPerSentence();
+        oneFieldPerNoun();
+    }
+
+    private void unit(String place, String name, String unit) {
+        UnitOfName.of(name)
+                .filter(promised -> !promised.equals(unit))
+                .ifPresent(promised -> faults.add(place + ".unit", "must be " + promised + ", is " + unit));
     }
 
     private String place(String id) {
@@ -60,6 +74,7 @@ final class KnowledgeChecks {
     private void measurement(String path, Measurement measurement) {
         provenance(place(path), measurement.provenance());
         known(place(path), path, CaseFile.NUMBERS, "number of a case");
+        unit(place(path), path, measurement.range().unit());
     }
 
     private void everyNumberHasItsRange() {
@@ -88,9 +103,10 @@ final class KnowledgeChecks {
                 ? fields.get("room.sclerosantDrugs").values()
                 : List.of();
         technique.drugs().forEach(drug -> known(file + "drugs", drug, drugs, "sclerosant"));
-        technique
-                .quantities()
-                .forEach((key, quantity) -> provenance(file + "quantities." + key, quantity.provenance()));
+        technique.quantities().forEach((key, quantity) -> {
+            provenance(file + "quantities." + key, quantity.provenance());
+            unit(file + "quantities." + key, key, quantity.unit());
+        });
         technique.settings().values().forEach(range -> setting(file + "settings." + range.setting(), range));
         powerWithEnergy(file, technique.settings());
     }
@@ -158,24 +174,32 @@ final class KnowledgeChecks {
 
     /** Two fields with the same sentence would make a rule mean either. */
     private void oneMeaningPerSentence() {
-        List<String> seen = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
         for (GlossaryField field : knowledge.glossary().fields().values()) {
             List<String> sentences = field.kind() == GlossaryField.Kind.FLAG
                     ? List.of(field.yes(), field.no())
                     : List.of(field.name() + " " + field.verb());
             for (String sentence : sentences) {
-                if (seen.contains(sentence)) {
-                    faults.add(
-                            "knowledge/glossary.yaml: fields." + field.id(),
-                            "\"" + sentence + "\" already means another field");
+                if (!seen.add(sentence)) {
+                    faults.add(GLOSSARY + "fields." + field.id(), "\"" + sentence + "\" already means another field");
                 }
-                seen.add(sentence);
+            }
+        }
+    }
+
+    /** Two fields of one noun would make "... is not recorded" mean either. */
+    private void oneFieldPerNoun() {
+        Map<String, String> seen = new HashMap<>();
+        for (GlossaryField field : knowledge.glossary().fields().values()) {
+            String other = seen.putIfAbsent(field.noun(), field.id());
+            if (other != null) {
+                faults.add(GLOSSARY + "fields." + field.id() + ".noun", "is the noun of " + other + " too");
             }
         }
     }
 
     private void known(String place, String id, Collection<String> ids, String what) {
-        if (!id.isEmpty() && !Set.copyOf(ids).contains(id)) {
+        if (!id.isEmpty() && !ids.contains(id)) {
             faults.add(place, "there is no " + what + " \"" + id + "\"" + Nearest.hint(id, ids));
         }
     }

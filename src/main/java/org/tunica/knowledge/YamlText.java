@@ -2,41 +2,72 @@ package org.tunica.knowledge;
 
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FieldReader;
+import org.tunica.casefile.TokenTree;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectReader;
 import tools.jackson.dataformat.yaml.YAMLFactory;
-import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /** Reads YAML texts into field readers; a key that stands twice is a fault, and nothing in a text can run. */
 final class YamlText {
-    private static final ObjectReader READER = YAMLMapper.builder(YAMLFactory.builder()
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxNestingDepth(12)
-                            .maxStringLength(20_000)
-                            .build())
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+    /** The deepest nesting read; the glossary needs four. */
+    static final int DEEPEST = 12;
+
+    private static final YAMLFactory FACTORY = YAMLFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DEEPEST)
+                    .maxStringLength(20_000)
+                    .maxNameLength(200)
+                    .maxNumberLength(40)
                     .build())
-            .build()
-            .readerFor(JsonNode.class);
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
 
     private YamlText() {}
 
     /** A reader of the mapping in a file; a faulty text is noted and not readable. */
     static FieldReader read(String file, String text, Faults faults) {
+        int before = faults.count();
+        PlainText plain = new PlainText(file, text, faults);
+        plain.lines();
         try {
-            return new FieldReader(READER.readTree(text), file + ":", faults);
+            scan(file, text, plain, faults);
+            if (faults.count() == before) {
+                return new FieldReader(tree(text), file + ":", faults);
+            }
         } catch (JacksonException e) {
             int line = e.getLocation() == null ? -1 : e.getLocation().getLineNr();
             faults.add(
                     file + (line > 0 ? ":" + line : ""), "is not readable YAML: " + firstLine(e.getOriginalMessage()));
-            return FieldReader.ofUnreadable(file + ":", faults);
+        }
+        return FieldReader.ofUnreadable(file + ":", faults);
+    }
+
+    private static JsonNode tree(String text) {
+        try (JsonParser parser = parser(text)) {
+            return TokenTree.of(parser);
         }
     }
 
+    private static JsonParser parser(String text) {
+        return FACTORY.createParser(ObjectReadContext.empty(), text);
+    }
+
+    /** The whole text once, also what stands after the first document: a tree would show neither tags nor spelling. */
+    private static void scan(String file, String text, PlainText plain, Faults faults) {
+        try (JsonParser parser = parser(text)) {
+            YamlTokens tokens = new YamlTokens(file, parser, plain, faults);
+            while (parser.nextToken() != null && tokens.goesOn()) {
+                tokens.check();
+            }
+        }
+    }
+
+    /** The parser's message without the name of the Java method that would lift a limit. */
     private static String firstLine(String message) {
-        return message.lines().findFirst().orElse(message);
+        return message.lines().findFirst().orElse(message).replaceAll("[,(]? ?from `[^`]*`", "");
     }
 }

@@ -79,7 +79,7 @@ public final class WindowPicture {
     /** SVG in UTF-8, its text kept as text. */
     public byte[] svg() {
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
-        context.setComment(words.title());
+        context.setComment("a heat window"); // a comment is not escaped: no words of a bundle or a case in it
         SVGGraphics2D graphics = new SVGGraphics2D(context, false);
         int height = height();
         graphics.setSVGCanvasSize(new Dimension(px(WindowSheet.WIDTH), px(height)));

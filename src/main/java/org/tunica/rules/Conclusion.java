@@ -134,7 +134,7 @@ public sealed interface Conclusion {
         }
 
         /** The kinds a later rule may ask for; a need to measure is none, for it turns up when something is blanked. */
-        static final List<Kind> ASKED_LATER = List.of(EXCLUDE, NOT_IN_ROOM, CAUTION, PREFER, DISFAVOUR);
+        public static final List<Kind> ASKED_LATER = List.of(EXCLUDE, NOT_IN_ROOM, CAUTION, PREFER, DISFAVOUR);
 
         String one() {
             return "a " + noun;
@@ -144,19 +144,23 @@ public sealed interface Conclusion {
             return "no " + noun;
         }
 
-        String folder() {
+        /** The folder under rules/ it stands in. */
+        public String folder() {
             return folder;
         }
 
-        String prefix() {
+        /** How the ids of its rules start. */
+        public String prefix() {
             return prefix;
         }
 
-        String ruleClass() {
+        /** The class of its rules. */
+        public String ruleClass() {
             return ruleClass;
         }
 
-        String sentence() {
+        /** How its sentences start. */
+        public String sentence() {
             return sentence;
         }
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.tunica.casefile.Nearest;
 import org.tunica.knowledge.Glossary;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Quantity;
 
 /** The closed sentences after "then". */
 final class Conclusions {
@@ -88,7 +89,12 @@ final class Conclusions {
         }
         Glossary.SettingName setting = setting(name);
         Optional<String> unit = Optional.of(setting.unit());
-        return new Conclusion.Keep(setting.id(), name, sentences.limit(ends[0], unit), sentences.limit(ends[1], unit));
+        Quantity low = sentences.limit(ends[0], unit);
+        Quantity high = sentences.limit(ends[1], unit);
+        if (low.value() > high.value()) {
+            throw new SentenceFault("limit " + low.id() + " is above limit " + high.id() + ": nothing lies between");
+        }
+        return new Conclusion.Keep(setting.id(), name, low, high);
     }
 
     private Glossary.SettingName setting(String name) throws SentenceFault {

@@ -1,5 +1,6 @@
 package org.tunica.rules;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import org.tunica.knowledge.GlossaryField;
@@ -33,7 +34,7 @@ public sealed interface Condition {
     record Compared(GlossaryField field, Comparison comparison, Quantity limit) implements OnOption {
         @Override
         public Truth truth(AnswerBook facts) {
-            return facts.answer(field.id()) instanceof Answer.Number number
+            return facts.answer(field) instanceof Answer.Number number
                     ? Truth.of(comparison.holds(number.value(), limit.value()))
                     : Truth.UNKNOWN;
         }
@@ -53,7 +54,7 @@ public sealed interface Condition {
     record Between(GlossaryField field, boolean within, Quantity low, Quantity high) implements OnOption {
         @Override
         public Truth truth(AnswerBook facts) {
-            return facts.answer(field.id()) instanceof Answer.Number number
+            return facts.answer(field) instanceof Answer.Number number
                     ? Truth.of((number.value() >= low.value() && number.value() <= high.value()) == within)
                     : Truth.UNKNOWN;
         }
@@ -74,7 +75,7 @@ public sealed interface Condition {
     record AmongWords(GlossaryField field, boolean among, List<String> words) implements OnOption {
         @Override
         public Truth truth(AnswerBook facts) {
-            return facts.answer(field.id()) instanceof Answer.OneWord word
+            return facts.answer(field) instanceof Answer.OneWord word
                     ? Truth.of(words.contains(word.word()) == among)
                     : Truth.UNKNOWN;
         }
@@ -89,8 +90,8 @@ public sealed interface Condition {
     record AnyOf(GlossaryField field, boolean any, List<String> words) implements OnOption {
         @Override
         public Truth truth(AnswerBook facts) {
-            return facts.answer(field.id()) instanceof Answer.Words held
-                    ? Truth.of(words.stream().anyMatch(held.words()::contains) == any)
+            return facts.answer(field) instanceof Answer.Words held
+                    ? Truth.of(Collections.disjoint(words, held.words()) != any)
                     : Truth.UNKNOWN;
         }
 
@@ -104,9 +105,7 @@ public sealed interface Condition {
     record Holds(GlossaryField field, boolean wanted) implements OnOption {
         @Override
         public Truth truth(AnswerBook facts) {
-            return facts.answer(field.id()) instanceof Answer.Flag flag
-                    ? Truth.of(flag.holds() == wanted)
-                    : Truth.UNKNOWN;
+            return facts.answer(field) instanceof Answer.Flag flag ? Truth.of(flag.holds() == wanted) : Truth.UNKNOWN;
         }
 
         @Override
@@ -119,7 +118,7 @@ public sealed interface Condition {
     record Unrecorded(GlossaryField field) implements OnOption {
         @Override
         public Truth truth(AnswerBook facts) {
-            return Truth.of(facts.answer(field.id()) instanceof Answer.Unknown);
+            return Truth.of(facts.answer(field) instanceof Answer.Unknown);
         }
 
         @Override
@@ -213,7 +212,8 @@ public sealed interface Condition {
             this.words = words;
         }
 
-        String words() {
+        /** The words a rule uses. */
+        public String words() {
             return words;
         }
 

@@ -1,6 +1,5 @@
 package org.tunica.rules;
 
-import static org.drools.model.DSL.globalOf;
 import static org.drools.model.DSL.on;
 import static org.drools.model.PatternDSL.alphaIndexedBy;
 import static org.drools.model.PatternDSL.betaIndexedBy;
@@ -9,113 +8,119 @@ import static org.drools.model.PatternDSL.pattern;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.drools.model.DSL;
-import org.drools.model.Global;
+import org.drools.model.Drools;
 import org.drools.model.Index;
 import org.drools.model.PatternDSL;
 import org.drools.model.RuleItemBuilder;
 import org.drools.model.Variable;
+import org.drools.model.functions.Block2;
+import org.drools.model.functions.Function1;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionsPool;
 
 /**
  * Runs the rule tree in Drools through its canonical model, stage by stage.
  *
- * <p>Each rule becomes two engine rules: one that fires when every condition holds, and a twin that fires after it, in
- * the same stage, when none fails but some cannot be told. Only what a later rule asks for is inserted as a fact; every
- * verdict goes to a collector.
+ * <p>The engine matches what no condition forbids; the candidate then tells what is certain from what is in doubt. Only what a
+ * later rule asks for is inserted as a fact; every verdict stays with its candidate.
  */
 final class DroolsEngine {
     private static final String PACKAGE = "org.tunica.rules";
-    private static final int LAST_STAGE = 5;
 
     /** A rule can speak about an option at most once, certain or in doubt; one more firing means the model is wrong. */
     private static final int SLACK = 1;
 
-    private final KieBase kieBase;
+    /** Sessions are used again: a new one spends a sixth of a run on its memories. Safe for several threads. */
+    private final KieSessionsPool sessions;
+
     private final int rulesCount;
 
     /** What some rule asks of earlier stages. */
     private final Set<String> asked;
 
-    private final Global<Collector> collector = globalOf(Collector.class, PACKAGE, "collector");
-
     DroolsEngine(List<Rule> rules) {
-        ModelImpl model = new ModelImpl();
-        model.addGlobal(collector);
         this.asked = rules.stream()
                 .flatMap(rule -> rule.onVerdicts().stream())
                 .map(Condition.OnVerdicts::fact)
                 .collect(Collectors.toSet());
-        for (Rule rule : rules) {
-            model.addRule(engineRule(rule, true));
-            model.addRule(engineRule(rule, false));
+        ModelImpl model = new ModelImpl();
+        List<Rule> ordered = rules.stream().sorted(Verdict.ORDER_OF_RULES).toList();
+        for (int place = 0; place < ordered.size(); place++) {
+            model.addRule(engineRule(ordered.get(place), ordered.size() - place));
         }
-        this.kieBase = KieBaseBuilder.createKieBaseFromModel(model);
         this.rulesCount = rules.size();
+        this.sessions = KieBaseBuilder.createKieBaseFromModel(model).newKieSessionsPool(1);
     }
 
+    /** All verdicts in order; the rules run in theirs, so that little is left to sort. */
     List<Verdict> judge(Collection<OptionFacts> options) {
-        KieSession session = kieBase.newKieSession();
+        List<Candidate> candidates = options.stream()
+                .sorted(Comparator.comparing(OptionFacts::key))
+                .map(Candidate::new)
+                .toList();
+        run(candidates);
+        return candidates.stream()
+                .flatMap(candidate -> candidate.verdicts().stream())
+                .sorted()
+                .toList();
+    }
+
+    private void run(List<Candidate> candidates) {
+        KieSession session = sessions.newKieSession();
         try {
-            Collector collected = new Collector();
-            session.setGlobal("collector", collected);
-            options.forEach(session::insert);
-            int bound = 2 * rulesCount * options.size() + SLACK;
+            candidates.forEach(session::insert);
+            int bound = rulesCount * candidates.size() + SLACK;
             if (session.fireAllRules(bound) >= bound) {
                 throw new IllegalStateException("the rules fired " + bound + " times, which is the bound");
             }
-            return collected.verdicts();
         } finally {
             session.dispose();
         }
     }
 
-    private org.drools.model.Rule engineRule(Rule rule, boolean certain) {
-        Variable<OptionFacts> option = DSL.declarationOf(OptionFacts.class, "option");
+    private org.drools.model.Rule engineRule(Rule rule, int salience) {
+        Variable<Candidate> option = DSL.declarationOf(Candidate.class, "option");
         List<RuleItemBuilder<?>> items = new ArrayList<>();
-        items.add(optionPattern(rule, certain, option));
-        rule.onVerdicts().forEach(condition -> items.add(earlierItem(condition, certain, option)));
-        items.add(on(option, collector).execute((drools, facts, into) -> {
-            EarlierVerdict verdict = into.take(rule, facts, certain);
-            if (verdict != null && asked.contains(verdict.fact())) {
-                drools.insert(verdict);
-            }
-        }));
-        return PatternDSL.rule(PACKAGE, rule.id() + (certain ? "" : " in doubt"))
-                .attribute(org.drools.model.Rule.Attribute.SALIENCE, salience(rule, certain))
+        items.add(optionPattern(rule, option));
+        rule.onVerdicts().forEach(condition -> items.add(earlierItem(condition, option)));
+        String fact = EarlierVerdict.factOf(rule);
+        items.add(on(option)
+                .execute(
+                        asked.contains(fact)
+                                ? tellingLaterRules(rule, fact)
+                                : (drools, candidate) -> candidate.take(rule)));
+        return PatternDSL.rule(PACKAGE, rule.id())
+                .attribute(org.drools.model.Rule.Attribute.SALIENCE, salience)
                 .build(items.toArray(RuleItemBuilder[]::new));
     }
 
-    /** Earlier stages first; within a stage what is certain before what is in doubt. */
-    private static int salience(Rule rule, boolean certain) {
-        int stage = rule.conclusion().kind().stage();
-        return 2 * (LAST_STAGE - stage) + (certain ? 1 : 0);
-    }
-
-    private static PatternDSL.PatternDef<OptionFacts> optionPattern(
-            Rule rule, boolean certain, Variable<OptionFacts> option) {
-        PatternDSL.PatternDef<OptionFacts> pattern = pattern(option);
+    private static PatternDSL.PatternDef<Candidate> optionPattern(Rule rule, Variable<Candidate> option) {
+        PatternDSL.PatternDef<Candidate> pattern = pattern(option);
         for (Condition.OnOption condition : rule.onOption()) {
-            String id = (certain ? "holds: " : "may hold: ") + condition.sentence();
-            pattern = certain
-                    ? pattern.expr(id, facts -> condition.truth(facts) == Truth.TRUE)
-                    : pattern.expr(id, facts -> condition.truth(facts) != Truth.FALSE);
+            pattern =
+                    pattern.expr(condition.sentence(), candidate -> condition.truth(candidate.facts()) != Truth.FALSE);
         }
         return pattern;
     }
 
-    /**
-     * What is wanted must be there (certain, or for the twin at all); an unwanted one must not be there (at all, or for
-     * the twin not for certain).
-     */
-    private static RuleItemBuilder<?> earlierItem(
-            Condition.OnVerdicts condition, boolean certain, Variable<OptionFacts> option) {
+    private static Block2<Drools, Candidate> tellingLaterRules(Rule rule, String fact) {
+        return (drools, candidate) -> {
+            Verdict verdict = candidate.take(rule);
+            if (candidate.note(fact, verdict)) {
+                drools.insert(new EarlierVerdict(candidate, fact, verdict.speaks()));
+            }
+        };
+    }
+
+    /** What is wanted must be there, be it in doubt; what is not wanted must not be there for certain. */
+    private static RuleItemBuilder<?> earlierItem(Condition.OnVerdicts condition, Variable<Candidate> option) {
         Variable<EarlierVerdict> earlier = DSL.declarationOf(EarlierVerdict.class);
         PatternDSL.PatternDef<EarlierVerdict> pattern = pattern(earlier)
                 .expr(
@@ -126,16 +131,13 @@ final class DroolsEngine {
                 .expr(
                         "same option",
                         option,
-                        (verdict, facts) -> verdict.option().equals(facts.key()),
+                        (verdict, candidate) -> verdict.option() == candidate,
                         betaIndexedBy(
-                                OptionKey.class,
+                                Candidate.class,
                                 Index.ConstraintType.EQUAL,
                                 1,
                                 EarlierVerdict::option,
-                                OptionFacts::key));
-        if (certain == condition.wanted()) {
-            pattern = pattern.expr("for certain", EarlierVerdict::certain);
-        }
-        return condition.wanted() ? DSL.exists(pattern) : not(pattern);
+                                Function1.identity()));
+        return condition.wanted() ? DSL.exists(pattern) : not(pattern.expr("for certain", EarlierVerdict::certain));
     }
 }

@@ -6,11 +6,10 @@ package org.tunica.rules;
  * @param fact the finding, or the kind of conclusion
  * @param certain false when the rule was in doubt
  */
-public record EarlierVerdict(OptionKey option, String fact, boolean certain) {
-    static EarlierVerdict of(Rule rule, OptionKey option, boolean certain) {
-        String fact = rule.conclusion() instanceof Conclusion.Find find
+public record EarlierVerdict(Candidate option, String fact, boolean certain) {
+    static String factOf(Rule rule) {
+        return rule.conclusion() instanceof Conclusion.Find find
                 ? find.finding()
                 : Condition.Earlier.factOf(rule.conclusion().kind());
-        return new EarlierVerdict(option, fact, certain);
     }
 }

@@ -1,7 +1,5 @@
 package org.tunica.rules;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,40 +23,39 @@ import org.tunica.physics.SegmentNumbers;
 
 /** How each field of the glossary is answered for an option. A new field is a code change; a new rule is not. */
 final class FactFields {
-    private final Map<String, Function<Considered, Answer>> answers = new LinkedHashMap<>();
+    private final AnswerTable<Considered> table = new AnswerTable<>();
     private final Map<String, String> nouns;
 
-    FactFields(Knowledge knowledge, Map<String, Function<Segment, Answer>> ofSegment) {
+    FactFields(Knowledge knowledge, AnswerTable<Segment> ofSegment) {
         nouns = knowledge.glossary().fields().values().stream()
                 .collect(Collectors.toMap(GlossaryField::id, GlossaryField::noun));
         technique();
         patient();
         room();
         limb();
-        segment(ofSegment);
+        table.addAll(ofSegment, Considered::segment);
         derived();
         foreseen();
     }
 
-    /** Every field that has an answer, by id, in a fixed order. */
-    Map<String, Function<Considered, Answer>> answers() {
-        return Collections.unmodifiableMap(answers);
+    AnswerTable<Considered> table() {
+        return table;
     }
 
     private void technique() {
-        answers.put(
+        table.word(
                 "option.family",
                 option -> new Answer.OneWord(option.technique().family().word()));
-        answers.put(
+        table.word(
                 "option.technique",
                 option -> new Answer.OneWord(option.technique().id()));
-        answers.put("option.needs", this::needs);
-        answers.put(
+        table.set("option.needs", this::needs);
+        table.flag(
                 "option.inRoom",
-                option -> Answer.ofFlag(option.caseFile()
+                option -> option.caseFile()
                         .room()
                         .devices()
-                        .map(devices -> devices.contains(option.technique().id()))));
+                        .map(devices -> devices.contains(option.technique().id())));
     }
 
     private Answer needs(Considered option) {
@@ -68,20 +65,22 @@ final class FactFields {
     }
 
     private void patient() {
-        number("patient.ageYears", option -> patient(option).ageYears());
-        word("patient.sex", option -> Answer.ofWord(patient(option).sex()));
-        number("patient.weightKg", option -> patient(option).weightKg());
-        number("patient.bodyMassIndex", option -> bodyMassIndex(patient(option)));
-        flag("patient.pregnant", option -> patient(option).pregnant());
-        flag("patient.breastfeeding", option -> patient(option).breastfeeding());
-        word("patient.anticoagulation", option -> Answer.ofWord(patient(option).anticoagulation()));
-        word("patient.mobility", option -> Answer.ofWord(patient(option).mobility()));
-        flag("patient.needleAversion", option -> patient(option).needleAversion());
-        flag("patient.canLieHeadDown", option -> patient(option).canLie().headDown());
-        flag("patient.canLieFlat", option -> patient(option).canLie().flat());
-        flag("patient.canLieProne", option -> patient(option).canLie().prone());
-        word("patient.allergies", option -> Answer.ofSet(patient(option).allergies()));
-        word(
+        table.number("patient.ageYears", option -> patient(option).ageYears());
+        table.word("patient.sex", option -> Answer.ofWord(patient(option).sex()));
+        table.number("patient.weightKg", option -> patient(option).weightKg());
+        table.number("patient.bodyMassIndex", option -> bodyMassIndex(patient(option)));
+        table.flag("patient.pregnant", option -> patient(option).pregnant());
+        table.flag("patient.breastfeeding", option -> patient(option).breastfeeding());
+        table.word(
+                "patient.anticoagulation",
+                option -> Answer.ofWord(patient(option).anticoagulation()));
+        table.word("patient.mobility", option -> Answer.ofWord(patient(option).mobility()));
+        table.flag("patient.needleAversion", option -> patient(option).needleAversion());
+        table.flag("patient.canLieHeadDown", option -> patient(option).canLie().headDown());
+        table.flag("patient.canLieFlat", option -> patient(option).canLie().flat());
+        table.flag("patient.canLieProne", option -> patient(option).canLie().prone());
+        table.set("patient.allergies", option -> Answer.ofSet(patient(option).allergies()));
+        table.set(
                 "patient.conditions",
                 option -> Answer.ofSet(patient(option).conditions().map(ids -> conditions(option, ids))));
     }
@@ -108,14 +107,16 @@ final class FactFields {
     }
 
     private void room() {
-        word(
+        table.set(
                 "room.sclerosantDrugs",
                 option -> Answer.ofSet(drugs(option.caseFile().room())));
-        word(
+        table.set(
                 "room.foamGas",
                 option -> Answer.ofSet(option.caseFile().room().foamGas().map(FactFields::gases)));
-        flag("room.adrenaline", option -> option.caseFile().room().tumescent().flatMap(Room.Tumescent::adrenaline));
-        flag("room.tiltTable", option -> option.caseFile().room().tiltTable());
+        table.flag(
+                "room.adrenaline",
+                option -> option.caseFile().room().tumescent().flatMap(Room.Tumescent::adrenaline));
+        table.flag("room.tiltTable", option -> option.caseFile().room().tiltTable());
     }
 
     private static Optional<Set<String>> drugs(Room room) {
@@ -130,13 +131,9 @@ final class FactFields {
     }
 
     private void limb() {
-        word("limb.ceapClass", option -> Answer.ofWord(option.limb().ceapClass()));
-        number("limb.ankleBrachialIndex", option -> option.limb().ankleBrachialIndex());
-        word("limb.deepVeins", option -> Answer.ofWord(option.limb().deepVeins()));
-    }
-
-    private void segment(Map<String, Function<Segment, Answer>> ofSegment) {
-        ofSegment.forEach((id, read) -> answers.put(id, option -> read.apply(option.segment())));
+        table.word("limb.ceapClass", option -> Answer.ofWord(option.limb().ceapClass()));
+        table.number("limb.ankleBrachialIndex", option -> option.limb().ankleBrachialIndex());
+        table.word("limb.deepVeins", option -> Answer.ofWord(option.limb().deepVeins()));
     }
 
     private void derived() {
@@ -147,7 +144,7 @@ final class FactFields {
         ofOption("derived.wallFractionKilled", OptionNumbers::wallFractionKilled);
         ofOption("derived.sclerosantMgPerKg", OptionNumbers::sclerosantMgPerKg);
         ofOption("derived.lidocaineMgPerKg", OptionNumbers::lidocaineMgPerKg);
-        flag("derived.bloodless", option -> option.numbers().bloodless());
+        table.flag("derived.bloodless", option -> option.numbers().bloodless());
     }
 
     /** What the heat model foresees at the setting it proposes; nine draws of ten keep below the peaks and doses. */
@@ -157,7 +154,7 @@ final class FactFields {
                 "derived.deathDepthPerWall",
                 spread -> spread.delayedDepthPerWall().p50());
         spread("derived.charChance", HeatSpread::charProbability);
-        number("derived.perforationIndex", FactFields::perforationIndex);
+        table.number("derived.perforationIndex", FactFields::perforationIndex);
         warmth("derived.nervePeakC", HeatSpread::nerve, point -> point.peakC().p90());
         warmth(
                 "derived.nerveDoseMin",
@@ -181,7 +178,7 @@ final class FactFields {
     }
 
     private void spread(String id, ToDoubleFunction<HeatSpread> read) {
-        number(
+        table.number(
                 id,
                 option -> foreseen(option)
                         .map(spread -> OptionalDouble.of(read.applyAsDouble(spread)))
@@ -190,7 +187,7 @@ final class FactFields {
 
     private void warmth(
             String id, Function<HeatSpread, Optional<WarmedSpread>> where, ToDoubleFunction<WarmedSpread> read) {
-        number(
+        table.number(
                 id,
                 option -> foreseen(option)
                         .flatMap(where)
@@ -202,24 +199,12 @@ final class FactFields {
         return option.numbers().heat().flatMap(HeatOutlook::proposed).map(ProposedSetting::spread);
     }
 
-    private void number(String id, Function<Considered, OptionalDouble> read) {
-        answers.put(id, option -> Answer.of(read.apply(option)));
-    }
-
-    private void flag(String id, Function<Considered, Optional<Boolean>> read) {
-        answers.put(id, option -> Answer.ofFlag(read.apply(option)));
-    }
-
-    private void word(String id, Function<Considered, Answer> read) {
-        answers.put(id, read);
-    }
-
     private void computed(String id, Function<SegmentNumbers, OptionalDouble> read) {
-        number(id, option -> read.apply(option.derived().segment()));
+        table.number(id, option -> read.apply(option.derived().segment()));
     }
 
     private void ofOption(String id, Function<OptionNumbers, OptionalDouble> read) {
-        number(id, option -> read.apply(option.numbers()));
+        table.number(id, option -> read.apply(option.numbers()));
     }
 
     private static Patient patient(Considered option) {

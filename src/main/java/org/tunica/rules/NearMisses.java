@@ -45,7 +45,7 @@ final class NearMisses {
         List<NearMiss> found = new ArrayList<>();
         moves(options).forEach((move, moved) -> {
             List<OptionFacts> changed = moved.stream()
-                    .map(facts -> facts.with(move.fieldId(), new Answer.Number(move.to())))
+                    .map(facts -> facts.with(fields.get(move.fieldId()), new Answer.Number(move.to())))
                     .toList();
             Map<OptionKey, List<Verdict>> after = byOption(engine.judge(changed));
             moved.forEach(facts -> turned(
@@ -63,7 +63,7 @@ final class NearMisses {
         Map<Move, List<OptionFacts>> moves = new LinkedHashMap<>();
         for (OptionFacts facts : options) {
             limits.forEach((fieldId, bounds) -> {
-                if (facts.answer(fieldId) instanceof Answer.Number number) {
+                if (facts.answer(fields.get(fieldId)) instanceof Answer.Number number) {
                     bounds.stream()
                             .filter(limit -> near(number.value(), limit.value()))
                             .flatMap(limit -> targets(number.value(), limit.value()).stream()
@@ -94,7 +94,7 @@ final class NearMisses {
         Set<Rule> either = new LinkedHashSet<>(then);
         either.addAll(now);
         GlossaryField field = fields.get(move.fieldId());
-        double recorded = ((Answer.Number) facts.answer(move.fieldId())).value();
+        double recorded = ((Answer.Number) facts.answer(field)).value();
         either.stream()
                 .filter(rule -> then.contains(rule) != now.contains(rule))
                 .forEach(rule -> found.add(new NearMiss(

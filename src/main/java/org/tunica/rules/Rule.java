@@ -74,4 +74,9 @@ public record Rule(
         conclusion.limits().stream().map(Quantity::id).forEach(ids::add);
         return ids;
     }
+
+    /** The rule as a file says it, with the blanks and line breaks of no particular author. */
+    public String text() {
+        return new RuleText(this).text();
+    }
 }

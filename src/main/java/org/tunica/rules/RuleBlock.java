@@ -8,7 +8,6 @@ import org.tunica.casefile.Faults;
 final class RuleBlock {
     private static final Line MISSING = new Line("", "");
 
-    private final String file;
     private final String place;
     private final String opening;
     private final List<Line> lines = new ArrayList<>();
@@ -18,8 +17,7 @@ final class RuleBlock {
     private Line header = MISSING;
     private Line conclusion = MISSING;
 
-    RuleBlock(String file, String place, String opening) {
-        this.file = file;
+    RuleBlock(String place, String opening) {
         this.place = place;
         this.opening = opening.stripTrailing();
     }
@@ -28,8 +26,8 @@ final class RuleBlock {
         lines.add(new Line(linePlace, line.stripTrailing()));
     }
 
-    String file() {
-        return file;
+    int linesCount() {
+        return lines.size();
     }
 
     String place() {

@@ -1,7 +1,6 @@
 package org.tunica.rules;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,6 +10,7 @@ import org.tunica.casefile.Faults;
 import org.tunica.casefile.Nearest;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.GlossaryField;
 import org.tunica.knowledge.Knowledge;
 
 /** The rules of a release, checked whole and ready to judge. Immutable and safe for several threads. */
@@ -19,7 +19,10 @@ public final class RuleBook {
     private static final String NEAR_SHARE = "near.share";
 
     private final List<Rule> rules;
-    private final Map<String, Function<Considered, Answer>> fields;
+
+    /** In the order of the glossary. */
+    private final List<Function<Considered, Answer>> fields;
+
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
     private final NearMisses nearMisses;
@@ -27,10 +30,10 @@ public final class RuleBook {
     private RuleBook(
             Knowledge knowledge,
             List<Rule> rules,
-            Map<String, Function<Considered, Answer>> fields,
+            List<Function<Considered, Answer>> fields,
             Map<String, Function<Segment, Answer>> segmentFields) {
         this.rules = List.copyOf(rules);
-        this.fields = fields;
+        this.fields = List.copyOf(fields);
         this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
         this.nearMisses = new NearMisses(rules, engine, knowledge.value(NEAR_SHARE));
@@ -43,17 +46,32 @@ public final class RuleBook {
      */
     public static RuleBook of(Bundle bundle, Knowledge knowledge) {
         Faults faults = new Faults();
-        Map<String, Function<Segment, Answer>> segmentFields = new SegmentFields(knowledge).answers();
-        Map<String, Function<Considered, Answer>> fields = new FactFields(knowledge, segmentFields).answers();
-        everyFieldHasAnAnswer(knowledge, fields, faults);
+        AnswerTable<Segment> ofSegment = new SegmentFields(knowledge).table();
+        AnswerTable<Considered> table = new FactFields(knowledge, ofSegment).table();
+        glossaryFits(knowledge, table.kinds(), faults);
         List<Rule> rules = new RuleParser(knowledge, faults).parse(bundle.under("rules/", ".rule"));
-        new RuleChecks(knowledge, faults).check(rules);
+        new RuleChecks(bundle, knowledge, faults).check(rules);
         new EvidenceChecks(knowledge, rules, faults).check();
         if (rules.isEmpty()) {
             faults.add("rules", "there is no rule");
         }
         faults.throwIfAny("rules");
-        return new RuleBook(knowledge, rules, fields, segmentFields);
+        List<Function<Considered, Answer>> inOrder = knowledge.glossary().fields().keySet().stream()
+                .map(table.answers()::get)
+                .toList();
+        RuleBook book = new RuleBook(knowledge, rules, inOrder, ofSegment.answers());
+        book.runOnce();
+        return book;
+    }
+
+    /** An option of which nothing is known goes through every rule: what cannot run ends the loading, not a case. */
+    private void runOnce() {
+        judge(List.of(OptionFacts.ofNothing(fields.size())));
+    }
+
+    /** Every form of a conclusion, with a place-holder where an id goes, in alphabetical order. */
+    public static List<String> conclusionForms(Knowledge knowledge) {
+        return new Conclusions(knowledge, new Sentences(knowledge)).forms();
     }
 
     /** The rules in order of file and line. */
@@ -70,8 +88,7 @@ public final class RuleBook {
 
     /** What the fields say about an option, and what was recorded of the other segments of its leg. */
     public OptionFacts facts(Considered option) {
-        Map<String, Answer> answers = new HashMap<>();
-        fields.forEach((id, answer) -> answers.put(id, answer.apply(option)));
+        Answer[] answers = fields.stream().map(field -> field.apply(option)).toArray(Answer[]::new);
         List<OtherSegment> elsewhere = option.limb().segments().stream()
                 .filter(segment -> !segment.ref().equals(option.segment().ref()))
                 .map(segment -> new OtherSegment(segment, segmentFields))
@@ -107,15 +124,22 @@ public final class RuleBook {
         return new Trial(option, verdicts).of(rules);
     }
 
-    private static void everyFieldHasAnAnswer(Knowledge knowledge, Map<String, ?> fields, Faults faults) {
-        Set<String> named = knowledge.glossary().fields().keySet();
-        named.stream()
-                .filter(id -> !fields.containsKey(id))
-                .forEach(id -> faults.add(
-                        "knowledge/glossary.yaml: fields." + id,
-                        "the program cannot answer this field" + Nearest.hint(id, fields.keySet())));
-        fields.keySet().stream()
-                .filter(id -> !named.contains(id))
+    /** A field the program answers in another kind would leave every condition on it without an answer for ever. */
+    private static void glossaryFits(Knowledge knowledge, Map<String, GlossaryField.Kind> answered, Faults faults) {
+        Map<String, GlossaryField> named = knowledge.glossary().fields();
+        named.forEach((id, field) -> {
+            String place = "knowledge/glossary.yaml: fields." + id;
+            GlossaryField.Kind kind = answered.get(id);
+            if (kind == null) {
+                faults.add(place, "the program cannot answer this field" + Nearest.hint(id, answered.keySet()));
+            } else if (kind != field.kind()) {
+                faults.add(
+                        place + ".kind",
+                        "must be " + kind.word() + ", is " + field.kind().word());
+            }
+        });
+        answered.keySet().stream()
+                .filter(id -> !named.containsKey(id))
                 .forEach(id -> faults.add("knowledge/glossary.yaml: fields." + id, "is missing"));
     }
 }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.Nearest;
+import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.ChangeRecord;
 import org.tunica.knowledge.Knowledge;
 
@@ -16,10 +17,12 @@ final class RuleChecks {
     static final int MOST_CONDITIONS = 5;
     private static final Pattern DIGIT = Pattern.compile("\\d");
 
+    private final Bundle bundle;
     private final Knowledge knowledge;
     private final Faults faults;
 
-    RuleChecks(Knowledge knowledge, Faults faults) {
+    RuleChecks(Bundle bundle, Knowledge knowledge, Faults faults) {
+        this.bundle = bundle;
         this.knowledge = knowledge;
         this.faults = faults;
     }
@@ -132,6 +135,11 @@ final class RuleChecks {
         }
     }
 
+    private String place(ChangeRecord change) {
+        String start = "rules/changes/" + change.number() + "-";
+        return bundle.under(start, ".yaml").keySet().stream().findFirst().orElse(start) + ": rules";
+    }
+
     private void changesNameTheirRules(List<Rule> rules) {
         Map<String, Rule> byId = new HashMap<>();
         rules.forEach(rule -> byId.put(rule.id(), rule));
@@ -139,9 +147,9 @@ final class RuleChecks {
             for (String id : change.rules()) {
                 Rule rule = byId.get(id);
                 if (rule == null) {
-                    faults.add("change " + change.number(), "lists " + id + ", which is no rule");
+                    faults.add(place(change), "lists " + id + ", which is no rule");
                 } else if (!rule.change().equals(change.number())) {
-                    faults.add("change " + change.number(), "lists " + id + ", which names change " + rule.change());
+                    faults.add(place(change), "lists " + id + ", which names change " + rule.change());
                 }
             }
         }

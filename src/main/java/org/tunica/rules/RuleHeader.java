@@ -16,6 +16,9 @@ final class RuleHeader {
     private static final Pattern FORM = Pattern.compile("source (S-\\d{4}(?: S-\\d{4})*), ([a-z]+)  +change (\\d{4})"
             + "  +review by (\\d{4}-\\d{2})  +class ([a-z-]+)(?:  +hazard (HZ-\\d{2}(?: HZ-\\d{2})*))?");
 
+    private static final int FIRST_YEAR = 2020;
+    private static final int LAST_YEAR = 2099;
+
     /** The header of a line, or null when it is faulty (noted). */
     @Nullable
     Read read(RuleBlock.Line line, Faults faults) {
@@ -35,10 +38,18 @@ final class RuleHeader {
         if (standing.isEmpty() || reviewBy.isEmpty()) {
             return null;
         }
-        List<String> sources = List.of(matcher.group(1).split(" "));
-        List<String> hazards =
-                matcher.group(6) == null ? List.of() : List.of(matcher.group(6).split(" "));
+        List<String> sources = once(matcher.group(1), line, faults);
+        List<String> hazards = matcher.group(6) == null ? List.of() : once(matcher.group(6), line, faults);
         return new Read(sources, standing.get(), matcher.group(3), reviewBy.get(), matcher.group(5), hazards);
+    }
+
+    private static List<String> once(String ids, RuleBlock.Line line, Faults faults) {
+        List<String> list = List.of(ids.split(" "));
+        list.stream()
+                .filter(id -> list.indexOf(id) != list.lastIndexOf(id))
+                .distinct()
+                .forEach(id -> faults.add(line.place(), id + " stands twice"));
+        return list;
     }
 
     private static Optional<Standing> standing(String word, RuleBlock.Line line, Faults faults) {
@@ -55,11 +66,17 @@ final class RuleHeader {
 
     private static Optional<YearMonth> month(String text, RuleBlock.Line line, Faults faults) {
         try {
-            return Optional.of(YearMonth.parse(text));
+            YearMonth month = YearMonth.parse(text);
+            if (month.getYear() >= FIRST_YEAR && month.getYear() <= LAST_YEAR) {
+                return Optional.of(month);
+            }
         } catch (DateTimeParseException e) {
-            faults.add(line.place(), "\"" + text + "\" is not a month such as 2027-11");
-            return Optional.empty();
+            // told below, like a month nobody will live to see
         }
+        faults.add(
+                line.place(),
+                "\"" + text + "\" is not a month such as 2027-11 between " + FIRST_YEAR + " and " + LAST_YEAR);
+        return Optional.empty();
     }
 
     /** What the header says. */

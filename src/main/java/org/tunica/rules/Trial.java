@@ -20,7 +20,7 @@ final class Trial {
         for (Verdict verdict : verdicts) {
             Truth truth = verdict.speaks() ? Truth.TRUE : Truth.UNKNOWN;
             said.put(verdict.rule().id(), truth);
-            String fact = EarlierVerdict.of(verdict.rule(), facts.key(), true).fact();
+            String fact = EarlierVerdict.factOf(verdict.rule());
             earlier.merge(fact, truth, Truth::or);
         }
     }
@@ -57,7 +57,7 @@ final class Trial {
     }
 
     private static String says(Condition.OnOption condition, AnswerBook book) {
-        Answer answer = book.answer(condition.field().id());
+        Answer answer = book.answer(condition.field());
         String unit = answer instanceof Answer.Number
                 ? condition.field().unit().map(UcumWords::behind).orElse("")
                 : "";
@@ -65,7 +65,7 @@ final class Trial {
     }
 
     private OptionalDouble away(Condition.OnOption condition) {
-        if (!(facts.answer(condition.field().id()) instanceof Answer.Number number)) {
+        if (!(facts.answer(condition.field()) instanceof Answer.Number number)) {
             return OptionalDouble.empty();
         }
         return condition.limits().stream()

@@ -9,9 +9,13 @@ import java.util.List;
  * @param doubt nouns of what is not recorded; empty when the rule speaks, filled when it is in doubt
  */
 public record Verdict(Rule rule, OptionKey option, List<String> doubt) implements Comparable<Verdict> {
-    private static final Comparator<Verdict> ORDER = Comparator.comparing(Verdict::option)
-            .thenComparing(verdict -> verdict.rule().conclusion().kind().stage())
-            .thenComparing(verdict -> verdict.rule().id());
+    /** The order of rules: by stage, then by id. */
+    static final Comparator<Rule> ORDER_OF_RULES = Comparator.comparingInt(
+                    (Rule rule) -> rule.conclusion().kind().stage())
+            .thenComparing(Rule::id);
+
+    private static final Comparator<Verdict> ORDER =
+            Comparator.comparing(Verdict::option).thenComparing(Verdict::rule, ORDER_OF_RULES);
 
     public Verdict {
         doubt = List.copyOf(doubt);

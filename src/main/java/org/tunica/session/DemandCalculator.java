@@ -96,7 +96,7 @@ final class DemandCalculator {
     }
 
     private static double minutes(List<TimePart> parts) {
-        return parts.stream().mapToDouble(TimePart::minutes).sum();
+        return parts.stream().mapToDouble(TimePart::workMinutes).sum();
     }
 
     /** Amounts as they are told, and what cannot be told. */

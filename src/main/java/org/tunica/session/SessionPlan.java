@@ -40,7 +40,7 @@ public record SessionPlan(
      *
      * @param prepare what the room must have ready, in general words
      * @param overhead time beside the work on the segments
-     * @param minutes of everything together; absent when the time of a step cannot be told
+     * @param allMinutes of everything together; absent when the time of a step cannot be told
      */
     public record Session(
             int number,
@@ -48,7 +48,7 @@ public record SessionPlan(
             List<Total> totals,
             List<String> prepare,
             List<TimePart> overhead,
-            OptionalDouble minutes) {}
+            OptionalDouble allMinutes) {}
 
     /**
      * One segment in the order of work.

@@ -26,7 +26,7 @@ final class SessionWriter {
     SessionPlan.Session write(
             int number, List<SessionPlan.Step> steps, List<Candidate> chosen, Map<Shared, SharedLimit> limits) {
         List<TimePart> overhead = overhead(chosen);
-        double minutes = overhead.stream().mapToDouble(TimePart::minutes).sum()
+        double minutes = overhead.stream().mapToDouble(TimePart::workMinutes).sum()
                 + chosen.stream()
                         .mapToDouble(one -> one.demand().amount(Shared.TIME))
                         .sum();

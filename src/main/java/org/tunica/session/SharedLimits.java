@@ -29,8 +29,8 @@ final class SharedLimits {
         limits.put(Shared.TETRADECYL, SharedLimit.of(1, "dose.sts.strong-liquid-session"));
         limits.put(Shared.FOAM, foam());
         caseFile.room()
-                .minutes()
-                .ifPresent(minutes -> limits.put(Shared.TIME, SharedLimit.of(minutes, "room.minutes")));
+                .freeMinutes()
+                .ifPresent(minutes -> limits.put(Shared.TIME, SharedLimit.of(minutes, "room.freeMinutes")));
         limits.put(Shared.GENERATOR, named("session.generators.most"));
         return limits;
     }

@@ -3,6 +3,6 @@ package org.tunica.session;
 /**
  * One part of a time estimate.
  *
- * @param minutes of work in the room
+ * @param workMinutes of work in the room
  */
-public record TimePart(String says, double minutes) {}
+public record TimePart(String says, double workMinutes) {}

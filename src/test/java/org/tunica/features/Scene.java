@@ -38,7 +38,7 @@ public final class Scene {
                         tunica.knowledge().technique(technique),
                         tunica.physics().derive(caseFile, segment)));
         for (Map.Entry<String, Answer> entry : foreseen.entrySet()) {
-            computed = computed.with(entry.getKey(), entry.getValue());
+            computed = computed.with(tunica.knowledge().glossary().fields().get(entry.getKey()), entry.getValue());
         }
         return computed;
     }

@@ -120,10 +120,97 @@ class BundleTest {
         for (int i = 0; i < Bundle.MOST_FILES; i++) {
             write("rules/" + i + ".rule", "");
         }
-        write("rules/notes.txt", "does not count");
+        write("rules/notes.md", "does not count");
         assertEquals(Bundle.MOST_FILES, Bundle.in(root).texts().size());
         write("rules/one-more.rule", "");
-        assertEquals(List.of("rules: holds more than 2000 files"), faults());
+        assertEquals(
+                List.of("rules/one-more.rule: with this file the bundle holds more than 2000 files;"
+                        + " the reading ended here"),
+                faults());
+    }
+
+    @Test
+    void in_mostEntries_countsWhatIsPassedOver() throws IOException {
+        write("knowledge/b.yaml", "b");
+        for (int i = 0; i < Bundle.MOST_ENTRIES; i++) {
+            write("rules/" + i + ".md", "");
+        }
+        assertEquals(List.of("rules: holds more than 4000 files and folders"), faults());
+    }
+
+    @Test
+    void in_largestTotalAndOneFileMore() throws IOException {
+        for (int i = 0; i < 10; i++) {
+            write("knowledge/" + i + ".yaml", "x".repeat(Bundle.LARGEST_FILE_BYTES));
+        }
+        assertEquals(10, Bundle.in(root).texts().size());
+        write("rules/a.rule", "x");
+        assertEquals(
+                List.of("rules/a.rule: with this file the bundle is larger than 10000000 bytes;"
+                        + " the reading ended here"),
+                faults());
+    }
+
+    @Test
+    void in_aFileThatWouldSilentlyNotBeRead_isAFault() throws IOException {
+        List<String> names = List.of(
+                "knowledge/limits.yml",
+                "knowledge/x.rule",
+                "rules/a.RULE",
+                "rules/a.rule.txt",
+                "rules/a.yaml",
+                "rules/b");
+        for (String name : names) {
+            write(name, "x");
+        }
+        write("rules/.swap", "hidden");
+        assertEquals(
+                names,
+                faults().stream()
+                        .map(fault -> fault.replaceFirst(": would not be read.*", ""))
+                        .toList());
+    }
+
+    @Test
+    void in_namesThatAreNotPlain() throws IOException {
+        List<String> names =
+                List.of("knowledge/a b.yaml", "knowledge/c\\d.yaml", "knowledge/\u0435.yaml", "knowledge/e\u202e.yaml");
+        for (String name : names) {
+            write(name, "x");
+        }
+        List<String> faults = faults();
+        assertEquals(names.size(), faults.size(), faults::toString);
+        assertTrue(faults.stream().allMatch(fault -> fault.contains("is no name for a file of a bundle")));
+        assertTrue(faults.stream().anyMatch(fault -> fault.startsWith("knowledge/e\\u202e.yaml")), faults::toString);
+    }
+
+    @Test
+    void of_keepsTheSameBounds() {
+        for (String name : List.of(
+                "../a.rule",
+                "/rules/a.rule",
+                "rules/../a.rule",
+                "rules//a.rule",
+                "C:/rules/a.rule",
+                "rules\\a.rule",
+                "rules/a.rule ",
+                "rules/a./b.rule",
+                "rules/" + "a".repeat(200) + ".rule")) {
+            FaultyInput refused = assertThrows(FaultyInput.class, () -> Bundle.of(Map.of(name, "")));
+            assertTrue(refused.getMessage().contains("is no name for a file of a bundle"), refused::getMessage);
+        }
+        FaultyInput refused =
+                assertThrows(FaultyInput.class, () -> Bundle.of(Map.of("rules/A.rule", "", "rules/a.rule", "")));
+        assertEquals(
+                "differs from rules/A.rule only in capitals",
+                refused.faults().get(0).says());
+    }
+
+    @Test
+    void at_takesFolderOrArchive_andRefusesWhatIsNeither() {
+        assertEquals(Bundle.shipped().texts(), Bundle.at(Path.of("")).texts());
+        FaultyInput refused = assertThrows(FaultyInput.class, () -> Bundle.at(root.resolve("none.zip")));
+        assertEquals("none.zip: is not a file", refused.faults().get(0).toString());
     }
 
     @Test

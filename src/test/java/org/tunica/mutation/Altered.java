@@ -5,7 +5,10 @@ import org.tunica.knowledge.ChangeRecord;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
 
-/** The shipped knowledge with a part exchanged, without its ledger: scenarios are to notice a mutant, not bookkeeping. */
+/**
+ * The shipped knowledge with a part exchanged, without its ledger and hazards: scenarios are to notice a mutant, not
+ * bookkeeping.
+ */
 final class Altered {
     private Altered() {}
 
@@ -20,7 +23,7 @@ final class Altered {
                 changes,
                 Map.of(),
                 Map.of(),
-                all.hazards(),
+                Map.of(),
                 all.intendedUse(),
                 all.principles(),
                 all.glossary());

@@ -15,7 +15,10 @@ import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
 import org.tunica.rules.RuleBook;
 
-/** Prints rules back to sentences and reads them again, so that a mutant goes the way of every shipped rule. */
+/**
+ * Prints rules back to sentences and reads them again, so that a mutant goes the way of every shipped rule. The hazards a
+ * rule controls are left out: they judge nothing.
+ */
 final class PrintedRules {
     private static final int WIDTH = 100;
 
@@ -39,7 +42,7 @@ final class PrintedRules {
         StringBuilder text = new StringBuilder("rule " + rule.id() + "  " + rule.title() + "\n");
         text.append("  source " + String.join(" ", rule.sources()) + ", "
                 + rule.standing().word() + "  change " + rule.change() + "  review by " + rule.reviewBy() + "  class "
-                + rule.ruleClass() + hazards(rule) + "\n");
+                + rule.ruleClass() + "\n");
         String opening = "  when ";
         for (Condition condition : rule.conditions()) {
             text.append(opening).append(condition.sentence()).append('\n');
@@ -50,10 +53,6 @@ final class PrintedRules {
                 .append(wrapped(rule.because()))
                 .append('\n')
                 .toString();
-    }
-
-    private static String hazards(Rule rule) {
-        return rule.hazards().isEmpty() ? "" : "  hazard " + String.join(" ", rule.hazards());
     }
 
     private static String wrapped(String sentence) {

@@ -1,15 +1,21 @@
 package org.tunica.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Standing;
 
 /** The closed sentences: what fits is read as what it says, what does not is refused with its place. */
@@ -78,6 +84,8 @@ class RuleLanguageTest {
                 "S-0900 | S-0999 | :2 | there is no source S-0999",
                 ", unverified | , certain | :3 | is not a standing",
                 "2027-11 | 2027-13 | :3 | is not a month",
+                "2027-11 | 9999-12 | :3 | is not a month",
+                "source S-0900, | source S-0900 S-0900, | :3 | S-0900 stands twice",
                 "review by 2027-11 | by 2027-11 | :3 | expected \"source",
                 "rule EXC-900  heat | rule EXC-900 heat | :2 | two blanks after the id",
                 "the skin over | the 5 mm over | :2 | numbers stand in knowledge/limits",
@@ -181,5 +189,76 @@ class RuleLanguageTest {
             return e.getMessage();
         }
         throw new AssertionError("accepted");
+    }
+
+    @Test
+    void everyShippedRule_writtenBack_isReadAsTheSameRule() {
+        Faults faults = new Faults();
+        RuleParser parser = new RuleParser(Texts.KNOWLEDGE, faults);
+        List<Rule> rules = parser.parse(Texts.SHIPPED.under("rules/", ".rule"));
+        for (Rule rule : rules) {
+            List<Rule> again = parser.parse(new TreeMap<>(Map.of("again.rule", "# Is it the same?\n" + rule.text())));
+            assertEquals(rule.text(), again.get(0).text());
+            assertEquals(rule.conditions(), again.get(0).conditions());
+            assertEquals(rule.because(), again.get(0).because());
+            assertTrue(rule.text().lines().allMatch(line -> line.length() <= 200), rule::text);
+        }
+        assertEquals(List.of(), faults.list());
+        assertTrue(rules.size() > 100, "only " + rules.size());
+    }
+
+    @Test
+    void aRangeThatEndsBelowItsStart_isRefused() {
+        String text = Texts.RULE.replace(
+                "then exclude",
+                "then keep the sclerosant strength between limit foam.strength.strong and limit foam.strength.weak");
+        assertTrue(Texts.faults(text)
+                .contains("limit foam.strength.strong is above limit foam.strength.weak: nothing lies between"));
+    }
+
+    @Test
+    void aFileWithoutARule_orWithTooMany_orARuleThatGoesOnForEver_isRefused() {
+        assertTrue(
+                Texts.faults("# Is there anything?\n#rule EXC-900  nothing\n").contains("holds no rule"));
+        String many = Texts.RULE.substring(Texts.RULE.indexOf("rule")).repeat(RuleParser.MOST_RULES_OF_A_FILE + 1);
+        assertTrue(Texts.faults("# Is it much?\n" + many).contains("holds more than 500 rules"));
+        String lines = "    and on\n".repeat(RuleParser.MOST_LINES_OF_A_RULE);
+        assertTrue(Texts.faults(Texts.RULE + lines).contains("test.rule:2: the rule has more than 40 lines"));
+    }
+
+    @Test
+    void linesThatEndAsOnAnotherSystem_areOneFault_andACharacterIsNamedWhole() {
+        String faults =
+                Texts.faults(Texts.RULE.replace("\n", "\r\n").replace("then exclude", "then excl\ud83d\ude00ude"));
+        assertTrue(faults.contains("test.rule:1: its lines end with carriage return and line feed"), faults);
+        assertTrue(faults.contains("test.rule:6: column 12 holds the character U+1F600"), faults);
+        assertTrue(faults.contains("rules: 7 faults"), faults);
+    }
+
+    @Test
+    void aGlossaryFieldOfAnotherKindThanTheProgramAnswers_isRefused() {
+        Map<String, String> texts = new TreeMap<>(Texts.SHIPPED.texts());
+        texts.computeIfPresent(
+                "knowledge/glossary.yaml",
+                (path, text) -> text.replace(
+                        "patient.ageYears: { kind: number, name: the age, noun: the age, unit: a }",
+                        "patient.ageYears: { kind: word, name: the age, noun: the age, values: [young, old] }"));
+        Bundle bundle = Bundle.of(texts);
+        Knowledge knowledge = Knowledge.of(bundle);
+        String faults = assertThrows(FaultyInput.class, () -> RuleBook.of(bundle, knowledge))
+                .getMessage();
+        assertTrue(faults.contains("fields.patient.ageYears.kind: must be number, is word"), faults);
+    }
+
+    @Test
+    void aChangeRecordThatListsNoRule_isNamedByItsFile() {
+        Map<String, String> texts = new TreeMap<>(Texts.SHIPPED.texts());
+        String path = "rules/changes/0002-words-for-veins-and-techniques.yaml";
+        texts.computeIfPresent(path, (name, text) -> text.replace("[FIN-001,", "[EXC-999, FIN-001,"));
+        Bundle bundle = Bundle.of(texts);
+        Knowledge knowledge = Knowledge.of(bundle);
+        String faults = assertThrows(FaultyInput.class, () -> RuleBook.of(bundle, knowledge))
+                .getMessage();
+        assertTrue(faults.contains(path + ": rules: lists EXC-999, which is no rule"), faults);
     }
 }

@@ -8,7 +8,7 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 
 /** The shipped bundle with one rule file and its change record put in, for tests of the language. */
-final class Texts {
+public final class Texts {
     static final Bundle SHIPPED = Bundle.shipped();
     static final Knowledge KNOWLEDGE = Knowledge.of(SHIPPED);
 
@@ -34,19 +34,26 @@ final class Texts {
 
     /** The rules of some files alone, under a change record that lists the ids given. */
     static RuleBook book(Map<String, String> files, String... ids) {
-        Map<String, String> texts = new TreeMap<>();
-        SHIPPED.texts().forEach((name, content) -> {
-            if (!name.startsWith("rules/") && !SPEAKS_OF_RULES.matcher(name).lookingAt()) {
-                texts.put(name, content);
-            }
-        });
+        Bundle bundle = bundle(files, ids);
+        return RuleBook.of(bundle, Knowledge.of(bundle));
+    }
+
+    /** The shipped knowledge with the rules of some files alone, under a change record that lists the ids given. */
+    public static Bundle bundle(Map<String, String> files, String... ids) {
+        Map<String, String> texts = withoutRules();
+        texts.put("rules/changes/0900-test.yaml", change(ids));
+        texts.putAll(files);
+        return Bundle.of(texts);
+    }
+
+    /** The shipped knowledge and change records without any rule and without what speaks of rules. */
+    static Map<String, String> withoutRules() {
+        Map<String, String> texts = new TreeMap<>(SHIPPED.under("knowledge/", ".yaml"));
+        texts.keySet().removeIf(name -> SPEAKS_OF_RULES.matcher(name).lookingAt());
         SHIPPED.under("rules/changes/", ".yaml")
                 .forEach((name, content) ->
                         texts.put(name, content.replaceAll("(?ms)^rules:.*?^(?=[a-z])", "rules: []\n")));
-        texts.put("rules/changes/0900-test.yaml", change(ids));
-        texts.putAll(files);
-        Bundle bundle = Bundle.of(texts);
-        return RuleBook.of(bundle, Knowledge.of(bundle));
+        return texts;
     }
 
     /** The faults of a file whose rule is {@code EXC-900} in 2-exclusions. */

@@ -97,7 +97,7 @@ class SessionPlannerTest {
                 tree.set(segment + "vein", "small-saphenous").set(segment + "level", "upper-calf");
             }
         }
-        return random.nextBoolean() ? tree.set("room.minutes", 40 + random.nextInt(100)) : tree;
+        return random.nextBoolean() ? tree.set("room.freeMinutes", 40 + random.nextInt(100)) : tree;
     }
 
     private static void keepsEveryLimit(SessionPlan plan) {

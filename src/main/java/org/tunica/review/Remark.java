@@ -1,0 +1,66 @@
+package org.tunica.review;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One thing a reviewer should know of some rules.
+ *
+ * @param rules their ids
+ * @param places file and line of each
+ * @param sentence in plain words, with the rules' ids
+ */
+public record Remark(Kind kind, List<String> rules, List<String> places, String sentence)
+        implements Comparable<Remark> {
+    private static final Comparator<Remark> ORDER = Comparator.comparing(Remark::kind)
+            .thenComparing(remark -> String.join(" ", remark.rules()))
+            .thenComparing(Remark::sentence);
+
+    public Remark {
+        rules = List.copyOf(rules);
+        places = List.copyOf(places);
+    }
+
+    /** Whether the rules must not be released so; anything else is for a person to judge. */
+    public boolean fault() {
+        return kind.fault;
+    }
+
+    @Override
+    public int compareTo(Remark other) {
+        return ORDER.compare(this, other);
+    }
+
+    @Override
+    public String toString() {
+        return String.join(", ", places) + ": " + kind.words() + ": " + sentence;
+    }
+
+    /** What can be remarked, the worst first. */
+    public enum Kind {
+        IMPOSSIBLE("can never speak", true),
+        OUT_OF_RANGE("limit out of range", true),
+        DUPLICATE("stands twice", true),
+        NO_HAZARD("no hazard named", true),
+        CONFLICT("conflict", false),
+        IN_VAIN("speaks in vain", false),
+        SUBSUMED("says nothing new", false),
+        ALWAYS_TRUE("condition adds nothing", false),
+        GAP("gap", false),
+        OVERLAP("overlap", false),
+        RANGES("ranges", false);
+
+        private final String words;
+        private final boolean fault;
+
+        Kind(String words, boolean fault) {
+            this.words = words;
+            this.fault = fault;
+        }
+
+        /** The kind in words. */
+        public String words() {
+            return words;
+        }
+    }
+}
