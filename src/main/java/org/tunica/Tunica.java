@@ -12,6 +12,7 @@ import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Nearest;
 import org.tunica.casefile.Segment;
+import org.tunica.firmness.FirmAdviser;
 import org.tunica.heat.BenchFile;
 import org.tunica.heat.Calibration;
 import org.tunica.heat.CalibrationReport;
@@ -47,6 +48,7 @@ public final class Tunica {
     private final Physics physics;
     private final RuleBook rules;
     private final Planner planner;
+    private final FirmAdviser firmness;
     private final SessionPlanner sessions;
     private final Advice.Release release;
 
@@ -58,6 +60,7 @@ public final class Tunica {
         everyNumberIsUsed();
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
+        this.firmness = accepted(() -> new FirmAdviser(knowledge, physics, rules, planner, sessions::minutes));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -94,12 +97,12 @@ public final class Tunica {
 
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
-        return planner.advise(caseFile, release);
+        return firmness.firm(caseFile, planner.advise(caseFile, release));
     }
 
     /** One plan for every segment of a case under what its sessions share. */
     public SessionPlan plan(CaseFile caseFile) {
-        return sessions.plan(caseFile, advise(caseFile));
+        return sessions.plan(caseFile, planner.advise(caseFile, release));
     }
 
     /** A plan as JSON, {@code tunica-plan/1}; the same plan gives the same bytes. */
@@ -115,7 +118,8 @@ public final class Tunica {
      */
     public SegmentWindow heatWindow(CaseFile caseFile, String segmentRef, String techniqueId) {
         SegmentWindow window = physics.heatWindows().of(caseFile, segment(caseFile, segmentRef), techniqueId);
-        SegmentAdvice advice = advise(caseFile.only(segmentRef)).segments().get(0);
+        SegmentAdvice advice =
+                planner.advise(caseFile.only(segmentRef), release).segments().get(0);
         return advice.options().stream()
                 .filter(option -> option.technique().equals(techniqueId))
                 .map(option -> window.standing(
@@ -254,6 +258,7 @@ public final class Tunica {
         used.addAll(physics.quantitiesUsed());
         used.addAll(ScoreWeights.IDS);
         used.addAll(SessionPlanner.IDS);
+        used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()

@@ -37,6 +37,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.review")
             .layer("plan")
             .definedBy("org.tunica.plan")
+            .layer("firmness")
+            .definedBy("org.tunica.firmness")
             .layer("session")
             .definedBy("org.tunica.session")
             .layer("treatment")
@@ -61,6 +63,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "physics", "rules")
             .whereLayer("plan")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
+            .whereLayer("firmness")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan")
             .whereLayer("session")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("treatment")
@@ -76,6 +80,7 @@ class ArchitectureTest {
                     "rules",
                     "review",
                     "plan",
+                    "firmness",
                     "session",
                     "treatment",
                     "picture")
@@ -105,6 +110,7 @@ class ArchitectureTest {
                     "org.tunica.rules",
                     "org.tunica.review",
                     "org.tunica.plan",
+                    "org.tunica.firmness",
                     "org.tunica.session",
                     "org.tunica.treatment",
                     "org.tunica.picture",

@@ -20,6 +20,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param conflicts where sources disagree and what the rules make of it, by id
  * @param hazards what could go wrong, by id
  * @param principles why the segments of a session are worked on in their order, by id
+ * @param rates how many treated veins stayed closed, by id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -34,6 +35,7 @@ public record Knowledge(
         Map<String, Hazard> hazards,
         IntendedUse intendedUse,
         Map<String, WorkPrinciple> principles,
+        Map<String, PublishedRate> rates,
         Glossary glossary)
         implements KnownWords {
 

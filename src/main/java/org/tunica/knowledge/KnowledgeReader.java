@@ -25,6 +25,7 @@ final class KnowledgeReader {
             "knowledge/limits/",
             "knowledge/doses",
             "knowledge/weights",
+            "knowledge/criteria",
             "knowledge/tissue",
             "knowledge/heat-devices",
             "knowledge/posture");
@@ -59,6 +60,7 @@ final class KnowledgeReader {
                 entries("knowledge/hazards", SafetyReader::hazard),
                 SafetyReader.intendedUse(file("knowledge/intended-use.yaml")),
                 entries("knowledge/work-order", KnowledgeReader::principle),
+                entries("knowledge/rates", RateReader::rate),
                 glossary);
         noStrangers();
         if (readable) {
@@ -245,6 +247,7 @@ final class KnowledgeReader {
                 "knowledge/intended-use.yaml",
                 "knowledge/measurements",
                 "knowledge/work-order",
+                "knowledge/rates",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");

@@ -1,5 +1,6 @@
 package org.tunica.rules;
 
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ public final class RuleBook {
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
     private final NearMisses nearMisses;
+    private final NumberBands bands;
 
     private RuleBook(
             Knowledge knowledge,
@@ -36,6 +38,7 @@ public final class RuleBook {
         this.fields = List.copyOf(fields);
         this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
+        this.bands = new NumberBands(rules);
         this.nearMisses = new NearMisses(rules, engine, knowledge.value(NEAR_SHARE));
     }
 
@@ -104,6 +107,22 @@ public final class RuleBook {
      */
     public List<Verdict> judge(Collection<OptionFacts> options) {
         return engine.judge(options);
+    }
+
+    /**
+     * Where the numbers of an option lie among the limits of the rules. Two states of an option that differ in numbers
+     * alone, with equal bands, get the same verdicts.
+     */
+    public BitSet bands(OptionFacts option) {
+        return bands.of(option);
+    }
+
+    /**
+     * Answers that stand for all a field can have: a number in every band between the limits of the rules, every word, yes
+     * and no, nothing or one word of a set.
+     */
+    public List<Answer> possibleAnswers(GlossaryField field) {
+        return PossibleAnswers.of(field, bands.limits(field));
     }
 
     /**
