@@ -50,7 +50,10 @@ class RecordsTest {
             "amount",
             "limit",
             "wouldTake",
-            "at");
+            "at",
+            "by",
+            "recorded",
+            "deviations");
 
     @Test
     void everyNumberNamesItsUnit() {

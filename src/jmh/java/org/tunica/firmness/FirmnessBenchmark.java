@@ -27,13 +27,16 @@ public class FirmnessBenchmark {
     /** Nobody prefers any criterion. */
     @Benchmark
     public Object openWeights() {
-        return AcceptabilityRun.of(new Chance(), WeightDraws.open(CRITERIA), DRAWS, 1);
+        return AcceptabilityRun.of(new Chance(), WeightDraws.open(CRITERIA).table(DRAWS, 1 + 1), 1);
     }
 
     /** One criterion before all others. */
     @Benchmark
     public Object weightsInOrder() {
-        return AcceptabilityRun.of(new Chance(), WeightDraws.open(CRITERIA).inOrder(1, 1, 1, 0, 1, 1, 1), DRAWS, 1);
+        return AcceptabilityRun.of(
+                new Chance(),
+                WeightDraws.open(CRITERIA).inOrder(1, 1, 1, 0, 1, 1, 1).table(DRAWS, 1 + 1),
+                1);
     }
 
     private static final class Chance implements CriteriaDraws {

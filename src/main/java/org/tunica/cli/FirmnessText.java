@@ -73,8 +73,8 @@ final class FirmnessText {
     }
 
     private String line(FirmnessAdvice.Option option) {
-        String confidence = option.confidence().isPresent()
-                ? "; confidence " + percent(option.confidence().getAsDouble())
+        String confidence = option.confidenceFactor().isPresent()
+                ? "; confidence " + percent(option.confidenceFactor().getAsDouble())
                 : "";
         String open = option.openCriteria().isEmpty() ? "" : "; " + String.join("; ", option.openCriteria());
         return name(option.technique()) + ": first in " + percent(option.firstPlaceShare()) + " of draws, ranked in "

@@ -10,10 +10,8 @@ import java.util.SplittableRandom;
  * draw, so that no name is favoured.
  */
 final class AcceptabilityRun {
-    private static final long WEIGHTS = 0x5DEECE66DL;
-
     private final CriteriaDraws values;
-    private final WeightDraws weights;
+    private final WeightTable weights;
     private final int draws;
     private final long seed;
     private final int options;
@@ -22,17 +20,14 @@ final class AcceptabilityRun {
     private final int[] tiers;
     private final double[] drawn;
 
-    private AcceptabilityRun(CriteriaDraws values, WeightDraws weights, int draws, long seed) {
-        if (draws < 1) {
-            throw new IllegalArgumentException("draws must be 1 or more, got " + draws);
-        }
+    private AcceptabilityRun(CriteriaDraws values, WeightTable weights, long seed) {
         if (values.criteria() != weights.criteria()) {
             throw new IllegalArgumentException(
                     values.criteria() + " criteria have values, " + weights.criteria() + " have weights");
         }
         this.values = values;
         this.weights = weights;
-        this.draws = draws;
+        this.draws = weights.draws();
         this.seed = seed;
         this.options = values.options();
         this.criteria = values.criteria();
@@ -41,9 +36,9 @@ final class AcceptabilityRun {
         this.drawn = new double[options * criteria];
     }
 
-    /** The shares over {@code draws} draws; the same seed gives the same. */
-    static Acceptability of(CriteriaDraws values, WeightDraws weights, int draws, long seed) {
-        return new AcceptabilityRun(values, weights, draws, seed).run();
+    /** The shares over the draws of a table of weights; the same seed gives the same. */
+    static Acceptability of(CriteriaDraws values, WeightTable weights, long seed) {
+        return new AcceptabilityRun(values, weights, seed).run();
     }
 
     private Acceptability run() {
@@ -51,14 +46,13 @@ final class AcceptabilityRun {
         long[] wins = new long[options * options];
         double[] central = new double[options * criteria];
         int[] place = new int[options];
-        double[] weight = new double[criteria];
-        double[] scratch = new double[criteria];
         SplittableRandom chance = new SplittableRandom(seed);
-        SplittableRandom opinion = new SplittableRandom(seed ^ WEIGHTS);
         for (int draw = 0; draw < draws; draw++) {
             values.fill(draw, chance, drawn, tiers);
-            weights.fill(opinion, weight, scratch);
-            weigh(weight, 0);
+            double[] weight = weights.rows()[draw];
+            for (int i = 0; i < options; i++) {
+                worth[i] = worth(i, weight, 0);
+            }
             compare(draw, place, wins);
             for (int i = 0; i < options; i++) {
                 ranks[i * options + place[i]]++;
@@ -70,14 +64,12 @@ final class AcceptabilityRun {
         return new Acceptability(options, criteria, draws, ranks, wins, central, confirmed(means(ranks, central)));
     }
 
-    private void weigh(double[] weight, int from) {
-        for (int i = 0; i < options; i++) {
-            double sum = 0;
-            for (int j = 0; j < criteria; j++) {
-                sum += weight[from + j] * drawn[i * criteria + j];
-            }
-            worth[i] = sum;
+    private double worth(int option, double[] weight, int from) {
+        double sum = 0;
+        for (int j = 0; j < criteria; j++) {
+            sum += weight[from + j] * drawn[option * criteria + j];
         }
+        return sum;
     }
 
     /** Every pair once; the place of an option is the number of those before it. */
@@ -132,9 +124,9 @@ final class AcceptabilityRun {
         SplittableRandom chance = new SplittableRandom(seed);
         for (int draw = 0; draw < draws; draw++) {
             values.fill(draw, chance, drawn, tiers);
+            int best = best();
             for (int i = 0; i < options; i++) {
-                weigh(means, i * criteria);
-                if (first(i, draw)) {
+                if (tiers[i] == best && first(i, best, means, draw)) {
                     confirmed[i]++;
                 }
             }
@@ -142,10 +134,23 @@ final class AcceptabilityRun {
         return confirmed;
     }
 
-    private boolean first(int option, int draw) {
+    private int best() {
+        int best = tiers[0];
+        for (int tier : tiers) {
+            best = Math.min(best, tier);
+        }
+        return best;
+    }
+
+    /** Only options of the best tier can come in its way. */
+    private boolean first(int option, int best, double[] means, int draw) {
+        worth[option] = worth(option, means, option * criteria);
         for (int k = 0; k < options; k++) {
-            if (k != option && !before(option, k, draw)) {
-                return false;
+            if (k != option && tiers[k] == best) {
+                worth[k] = worth(k, means, option * criteria);
+                if (!before(option, k, draw)) {
+                    return false;
+                }
             }
         }
         return true;

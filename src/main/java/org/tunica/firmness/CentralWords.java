@@ -15,13 +15,13 @@ final class CentralWords {
         }
         double even = 1.0 / weights.size();
         FirmnessAdvice.Weight most = weights.stream()
-                .max(Comparator.comparing(FirmnessAdvice.Weight::weight))
+                .max(Comparator.comparing(FirmnessAdvice.Weight::weightShare))
                 .orElseThrow();
         FirmnessAdvice.Weight least = weights.stream()
-                .min(Comparator.comparing(FirmnessAdvice.Weight::weight))
+                .min(Comparator.comparing(FirmnessAdvice.Weight::weightShare))
                 .orElseThrow();
         // less than a quarter away from even is what chance and a wide agreement look like
-        if (most.weight() < even * 5 / 4 && least.weight() > even * 3 / 4) {
+        if (most.weightShare() < even * 5 / 4 && least.weightShare() > even * 3 / 4) {
             return "first whatever matters more";
         }
         return "first if " + most.criterion().says() + " matters more than "

@@ -41,6 +41,7 @@ public final class FirmAdviser {
     private final Turning turning;
     private final Missing missing;
     private final double leastShare;
+    private final WeightTable weights;
 
     /** An adviser over the knowledge, models and rules of one release. */
     public FirmAdviser(Knowledge knowledge, Physics physics, RuleBook rules, Planner planner, Minutes minutes) {
@@ -52,6 +53,7 @@ public final class FirmAdviser {
         this.turning = new Turning(knowledge);
         this.missing = new Missing(knowledge, rules, planner);
         this.leastShare = knowledge.value(LEAST_SHARE);
+        this.weights = WeightDraws.open(Weighing.COUNT).table(DRAWS, Physics.SEED);
     }
 
     /** Ids of the numbers of knowledge/ that are read here. */
@@ -74,13 +76,13 @@ public final class FirmAdviser {
 
     private SegmentAdvice firm(Situation measured, SegmentAdvice advice, long seed) {
         Derived chosen = physics.derive(measured.caseFile(), measured.segment());
-        Trials trials = new Trials(planner, rules, physics, chosen);
+        Trials trials = new Trials(planner, rules, physics, measured, chosen);
         Trials.Trial now = trials.of(measured);
         List<Trials.Trial> drawn = measurementDraws.of(measured, JUDGED_DRAWS, seed).stream()
                 .map(trials::of)
                 .toList();
         List<Worths> worths = worths(measured, now, drawn);
-        FirmnessWriter writer = new FirmnessWriter(advice, worths, leastShare, seed);
+        FirmnessWriter writer = new FirmnessWriter(advice, worths, leastShare, weights, seed);
         return writer.write(turning.of(measured, trials), missing.of(measured, now, trials));
     }
 

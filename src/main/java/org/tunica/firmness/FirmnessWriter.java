@@ -17,21 +17,20 @@ import org.tunica.plan.SegmentAdvice;
 /** Draws the ranks of the options of a segment and writes them into its advice. */
 final class FirmnessWriter {
     private static final Comparator<FirmnessAdvice.Share> LARGEST_FIRST =
-            Comparator.comparing(FirmnessAdvice.Share::share).reversed().thenComparing(FirmnessAdvice.Share::name);
+            Comparator.comparing(FirmnessAdvice.Share::drawShare).reversed().thenComparing(FirmnessAdvice.Share::name);
 
     private final SegmentAdvice advice;
     private final List<Worths> worths;
     private final double leastShare;
     private final Optional<Acceptability> ranks;
 
-    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, double leastShare, long seed) {
+    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, double leastShare, WeightTable weights, long seed) {
         this.advice = advice;
         this.worths = worths;
         this.leastShare = leastShare;
         this.ranks = worths.isEmpty()
                 ? Optional.empty()
-                : Optional.of(AcceptabilityRun.of(
-                        new SegmentDraws(worths), WeightDraws.open(Weighing.COUNT), FirmAdviser.DRAWS, seed));
+                : Optional.of(AcceptabilityRun.of(new SegmentDraws(worths), weights, seed));
     }
 
     SegmentAdvice write(List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {

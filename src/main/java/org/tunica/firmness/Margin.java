@@ -6,13 +6,13 @@ import org.tunica.heat.Interval;
  * How far the warmth of a nerve or of the skin stays from the red line: 1 at the warmth of the body or below, 0 at the red
  * line or beyond. Warmth is drawn on straight lines through its ten, fifty and ninety percent points.
  *
- * @param low peak that one draw in ten stays below, in Cel
- * @param middle peak in the middle draw
- * @param high peak that one draw in ten passes
- * @param best peak worth 1
- * @param worst peak worth 0
+ * @param lowC peak that one draw in ten stays below
+ * @param middleC peak in the middle draw
+ * @param highC peak that one draw in ten passes
+ * @param bestC peak worth 1
+ * @param worstC peak worth 0
  */
-record Margin(double low, double middle, double high, double best, double worst) {
+record Margin(double lowC, double middleC, double highC, double bestC, double worstC) {
     private static final double TENTH = 0.1;
     private static final double HALF = 0.5;
 
@@ -28,8 +28,8 @@ record Margin(double low, double middle, double high, double best, double worst)
 
     /** Worth at a probability of warmth, 0 to 1. */
     double at(double probability) {
-        double slope = (probability < HALF ? middle - low : high - middle) / (HALF - TENTH);
-        double peak = middle + slope * (probability - HALF);
-        return Math.max(0, Math.min(1, (worst - peak) / (worst - best)));
+        double slope = (probability < HALF ? middleC - lowC : highC - middleC) / (HALF - TENTH);
+        double peakC = middleC + slope * (probability - HALF);
+        return Math.max(0, Math.min(1, (worstC - peakC) / (worstC - bestC)));
     }
 }

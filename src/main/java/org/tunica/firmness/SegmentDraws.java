@@ -54,12 +54,12 @@ final class SegmentDraws implements CriteriaDraws {
             int judged = draw % option.tiers().length;
             int at = i * CRITERIA;
             tiers[i] = option.tiers()[judged];
-            values[at] = option.kill();
+            values[at] = option.killProbability();
             values[at + 1] = option.nerve().at(nerve);
             values[at + 2] = option.skin().at(skin);
             values[at + 3] = option.durability().at(chances[rateGroup[i]]);
-            values[at + 4] = option.shortSession();
-            values[at + 5] = option.fewNeedles();
+            values[at + 4] = option.shortSessionShare();
+            values[at + 5] = option.fewNeedlesShare();
             values[at + 6] = option.rules()[judged];
         }
     }

@@ -23,13 +23,20 @@ final class Trials {
     private final Physics physics;
     private final Derived chosen;
     private final Map<Bands, Rated> known = new HashMap<>();
+    private final List<OptionFacts> measured;
 
-    /** @param chosen what is computed for the segment as measured, with the heat settings that stay */
-    Trials(Planner planner, RuleBook rules, Physics physics, Derived chosen) {
+    /**
+     * @param situation the segment as measured; trials differ from it in numbers alone
+     * @param chosen what is computed for the segment as measured, with the heat settings that stay
+     */
+    Trials(Planner planner, RuleBook rules, Physics physics, Situation situation, Derived chosen) {
         this.planner = planner;
         this.rules = rules;
         this.physics = physics;
         this.chosen = chosen;
+        this.measured = planner.considered(situation.caseFile(), situation.limb(), situation.segment(), chosen).stream()
+                .map(rules::facts)
+                .toList();
     }
 
     /** How every technique would stand, and what is computed for it. */
@@ -40,8 +47,9 @@ final class Trials {
         List<Bands> bands = new ArrayList<>();
         List<Considered> unknown = new ArrayList<>();
         List<OptionFacts> facts = new ArrayList<>();
-        for (Considered option : options) {
-            OptionFacts of = rules.facts(option);
+        for (int i = 0; i < options.size(); i++) {
+            Considered option = options.get(i);
+            OptionFacts of = rules.facts(option, measured.get(i));
             Bands key = new Bands(option.technique().id(), rules.bands(of));
             bands.add(key);
             if (!known.containsKey(key)) {

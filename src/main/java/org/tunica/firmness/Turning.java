@@ -12,12 +12,13 @@ import org.tunica.plan.FirmnessAdvice;
 import org.tunica.plan.Rated;
 
 /**
- * The smallest change of one measurement with which another technique would lead: outwards in doubling steps within what is
+ * The smallest change of one measurement with which another technique would lead: outwards in growing steps within what is
  * plausible, then by halving the step that lost the place. A window narrower than the step may be stepped over.
  */
 final class Turning {
     private static final double FIRST_STEP = 0.25;
-    private static final int DOUBLINGS = 5;
+    private static final double STEP_GROWS = 3;
+    private static final int STEPS = 4;
     private static final int HALVINGS = 6;
 
     /** The step is this share of the value where no standard deviation is known. */
@@ -82,8 +83,8 @@ final class Turning {
         private OptionalDouble towards(int direction) {
             double step = FIRST_STEP * deviation.orElse(Math.abs(value) * SHARE_OF_VALUE);
             double held = value;
-            for (int i = 0; step > 0 && i <= DOUBLINGS; i++) {
-                double tried = plausible(value + direction * step * (1 << i));
+            for (int i = 0; step > 0 && i < STEPS; i++, step *= STEP_GROWS) {
+                double tried = plausible(value + direction * step);
                 if (tried == held) {
                     break;
                 }

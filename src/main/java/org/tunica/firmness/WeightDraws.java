@@ -76,6 +76,20 @@ final class WeightDraws {
         return draws;
     }
 
+    /** A table of draws; the same seed gives the same. */
+    WeightTable table(int draws, long seed) {
+        if (draws < 1) {
+            throw new IllegalArgumentException("draws must be 1 or more, got " + draws);
+        }
+        SplittableRandom random = new SplittableRandom(seed);
+        double[][] rows = new double[draws][group.length];
+        double[] scratch = new double[group.length];
+        for (double[] row : rows) {
+            fill(random, row, scratch);
+        }
+        return new WeightTable(group.length, rows);
+    }
+
     /** Number of criteria. */
     int criteria() {
         return group.length;

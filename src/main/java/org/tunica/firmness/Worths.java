@@ -13,12 +13,12 @@ record Worths(
         String technique,
         int[] tiers,
         double[] rules,
-        double kill,
+        double killProbability,
         Margin nerve,
         Margin skin,
         Quantiles durability,
-        double shortSession,
-        double fewNeedles,
+        double shortSessionShare,
+        double fewNeedlesShare,
         List<String> open) {
 
     /** Share of judged draws in which the technique may be ranked. */

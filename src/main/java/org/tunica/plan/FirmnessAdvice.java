@@ -57,12 +57,10 @@ public record FirmnessAdvice(
     }
 
     /** A share of draws. */
-    public record Share(String name, double share) {}
+    public record Share(String name, double drawShare) {}
 
-    /**
-     * The mean weight of a criterion, 0 to 1.
-     */
-    public record Weight(Criterion criterion, double weight) {}
+    /** The mean weight of a criterion, 0 to 1. */
+    public record Weight(Criterion criterion, double weightShare) {}
 
     /**
      * One technique over all draws.
@@ -72,7 +70,7 @@ public record FirmnessAdvice(
      * @param rankShares in which it is first, second and so on among these options
      * @param centralWeights the mean of the weights with which it leads; empty when it never does
      * @param firstWhen the same in words
-     * @param confidence share of draws of values in which it leads with its central weights
+     * @param confidenceFactor share of draws of values in which it leads with its central weights
      * @param winShares in which it comes before each other option
      * @param openCriteria of which nothing is known or published, with what is taken instead
      */
@@ -83,7 +81,7 @@ public record FirmnessAdvice(
             List<Double> rankShares,
             List<Weight> centralWeights,
             String firstWhen,
-            OptionalDouble confidence,
+            OptionalDouble confidenceFactor,
             List<Share> winShares,
             List<String> openCriteria) {}
 

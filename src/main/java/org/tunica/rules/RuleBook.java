@@ -24,6 +24,9 @@ public final class RuleBook {
     /** In the order of the glossary. */
     private final List<Function<Considered, Answer>> fields;
 
+    /** Places of the fields that are numbers. */
+    private final int[] numbers;
+
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
     private final NearMisses nearMisses;
@@ -36,6 +39,10 @@ public final class RuleBook {
             Map<String, Function<Segment, Answer>> segmentFields) {
         this.rules = List.copyOf(rules);
         this.fields = List.copyOf(fields);
+        this.numbers = knowledge.glossary().fields().values().stream()
+                .filter(field -> field.kind() == GlossaryField.Kind.NUMBER)
+                .mapToInt(GlossaryField::place)
+                .toArray();
         this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
         this.bands = new NumberBands(rules);
@@ -97,6 +104,11 @@ public final class RuleBook {
                 .map(segment -> new OtherSegment(segment, segmentFields))
                 .toList();
         return new OptionFacts(option.key(), answers, elsewhere);
+    }
+
+    /** What the fields say about an option that differs from one before in its numbers alone; the rest is taken over. */
+    public OptionFacts facts(Considered option, OptionFacts before) {
+        return before.with(numbers, place -> fields.get(place).apply(option));
     }
 
     /**

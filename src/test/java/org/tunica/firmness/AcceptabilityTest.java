@@ -68,7 +68,9 @@ class AcceptabilityTest {
         int runs = 100;
         for (int seed = 0; seed < runs; seed++) {
             double share = AcceptabilityRun.of(
-                            new FixedValues(2, 2, 1, 0, 0, 1), WeightDraws.open(2), 10_000, 1000 + seed)
+                            new FixedValues(2, 2, 1, 0, 0, 1),
+                            WeightDraws.open(2).table(10_000, 1000 + seed + 1),
+                            1000 + seed)
                     .firstShare(0);
             within += Math.abs(share - 0.5) <= 0.01 ? 1 : 0;
         }
@@ -77,7 +79,8 @@ class AcceptabilityTest {
 
     @Test
     void evenOptionsTakeTurnsAndNoNameIsFavoured() {
-        Acceptability found = AcceptabilityRun.of(new FixedValues(4, 1, 1, 1, 1, 1), WeightDraws.open(1), 10_000, 1);
+        Acceptability found = AcceptabilityRun.of(
+                new FixedValues(4, 1, 1, 1, 1, 1), WeightDraws.open(1).table(10_000, 1 + 1), 1);
         for (int i = 0; i < 4; i++) {
             assertEquals(0.25, found.firstShare(i), ROUNDING);
         }
@@ -126,7 +129,7 @@ class AcceptabilityTest {
     }
 
     private static Acceptability run(CriteriaDraws values, int criteria, long seed) {
-        return AcceptabilityRun.of(values, WeightDraws.open(criteria), DRAWS, seed);
+        return AcceptabilityRun.of(values, WeightDraws.open(criteria).table(DRAWS, seed + 1), seed);
     }
 
     /** Values made up by a seed, anew in every draw. */
