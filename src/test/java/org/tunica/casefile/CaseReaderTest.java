@@ -137,6 +137,48 @@ class CaseReaderTest {
                 faults(sound().set("limbs.0.ankleBrachialIndex", 102).bytes()));
     }
 
+    @Test
+    void whatNoManIs_isRefused_andUnrecordedIsNot() {
+        CaseTree man = sound().set("patient.sex", "male");
+        assertEquals(
+                List.of(
+                        "$.patient.pregnant: is true of a patient recorded as male; record the sex as other if it is so",
+                        "$.patient.breastfeeding: is true of a patient recorded as male; record the sex as other if it is"
+                                + " so"),
+                faults(man.set("patient.pregnant", true)
+                        .set("patient.breastfeeding", true)
+                        .bytes()));
+        assertEquals(
+                List.of(),
+                faults(man.set("patient.pregnant", null)
+                        .set("patient.breastfeeding", false)
+                        .bytes()));
+        assertEquals(
+                List.of(),
+                faults(man.set("patient.sex", "other")
+                        .set("patient.pregnant", true)
+                        .bytes()));
+    }
+
+    @Test
+    void mainOutflowOfOneLeg_mustStandInAWholeHistory() {
+        CaseTree tree = sound().set("limbs.0.trunkIsMainOutflow", true).set("patient.conditions", List.of());
+        assertEquals(
+                List.of("$.limbs[0].trunkIsMainOutflow: is true, while patient.conditions does not list"
+                        + " trunk-is-main-outflow"),
+                faults(tree.bytes()));
+        assertEquals(List.of(), faults(tree.set("patient.conditions", null).bytes()));
+        assertEquals(
+                List.of(),
+                faults(tree.set("patient.conditions", List.of("trunk-is-main-outflow"))
+                        .bytes()));
+        assertEquals(
+                List.of(),
+                faults(tree.set("patient.conditions", List.of())
+                        .set("limbs.0.trunkIsMainOutflow", false)
+                        .bytes()));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     patient.wieghtKg        | 70          | $.patient.wieghtKg        | did you mean "weightKg"?
