@@ -200,7 +200,8 @@ final class RuleBookPage {
         page.heading(2, "What the checks remark");
         page.paragraph("Found by reasoning over the rules. Faults bar a release; everything else is for a person to "
                 + "judge: that two rules speak at once, or that no rule speaks, may be meant so. Where people let it stand, "
-                + "their reason stands beside it.");
+                + "their reason stands beside it; "
+                + remarks.stream().filter(Remark::open).count() + " still wait for someone to judge them.");
         if (remarks.isEmpty()) {
             page.paragraph("Nothing.");
             return;
