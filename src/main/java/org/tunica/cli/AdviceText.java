@@ -102,8 +102,8 @@ final class AdviceText {
                 .map(id -> knowledge.technique(id).says())
                 .toList();
         String who = names.size() <= FEW ? String.join(", ", names) : names.size() + " techniques";
-        return "were " + miss.wouldNeed() + ": " + who + " " + miss.to().word() + " instead of "
-                + miss.from().word() + " (" + miss.rule() + ")";
+        return "were " + miss.wouldNeed() + ": " + who + " would stand as "
+                + miss.to().word() + " instead of " + miss.from().word() + " (" + miss.rule() + ")";
     }
 
     private static String numbers(SegmentAdvice.DerivedAdvice derived) {
@@ -255,11 +255,7 @@ final class AdviceText {
         String doubt = reason.inDoubt().isEmpty()
                 ? ""
                 : " (in doubt, not recorded: " + String.join(", ", reason.inDoubt()) + ")";
-        return reason.title() + ": " + sentence(reason.says()) + doubt;
-    }
-
-    private static String sentence(String words) {
-        return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+        return reason.title() + ", because " + reason.says() + doubt;
     }
 
     private void unranked(SegmentAdvice segment, OptionStanding standing) {
