@@ -85,7 +85,7 @@ final class NearMisses {
 
     /**
      * Whether any rule can turn: one that compares the number must come to another truth, and none of its other conditions
-     * fail. Spares the engine nine moves of ten.
+     * fail. Most moves need no run of the engine for it.
      */
     private boolean mayTurn(OptionFacts facts, Move move) {
         OptionFacts moved = moved(facts, move);
