@@ -14,9 +14,9 @@ Feature: May this wait until after the pregnancy?
         | kind    | technique         | pregnancy    | sex          | says        |
         | hit     | laser-1470-radial | yes          | female       | speaks      |
         | hit     | foam-polidocanol  | yes          | other        | speaks      |
-        | hit     | laser-1470-radial | yes          | not recorded | speaks      |
         | miss    | laser-1470-radial | no           | female       | stays quiet |
         | miss    | laser-1470-radial | not recorded | male         | stays quiet |
         | unknown | laser-1470-radial | not recorded | female       | is in doubt |
+        | hit     | laser-1470-radial | yes          | not recorded | speaks      |
         | unknown | laser-1470-radial | not recorded | other        | is in doubt |
         | unknown | laser-1470-radial | not recorded | not recorded | is in doubt |

@@ -14,8 +14,9 @@ Feature: Could the drug reach a child at the breast?
       Examples:
         | kind    | technique        | breast feeding | sex          | says        |
         | hit     | foam-polidocanol | yes            | female       | speaks      |
-        | hit     | foam-polidocanol | yes            | not recorded | speaks      |
         | miss    | foam-polidocanol | no             | female       | stays quiet |
         | miss    | adhesive         | yes            | female       | stays quiet |
         | miss    | foam-polidocanol | not recorded   | male         | stays quiet |
         | unknown | foam-polidocanol | not recorded   | female       | is in doubt |
+        | hit     | foam-polidocanol | yes            | not recorded | speaks      |
+        | unknown | foam-polidocanol | not recorded   | not recorded | is in doubt |

@@ -29,6 +29,7 @@ import org.tunica.plan.Explanation;
 import org.tunica.plan.Planner;
 import org.tunica.plan.ScoreWeights;
 import org.tunica.plan.SegmentAdvice;
+import org.tunica.review.RuleReview;
 import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
@@ -41,6 +42,7 @@ public final class Tunica {
 
     private static @Nullable Tunica shipped;
 
+    private final Bundle bundle;
     private final Knowledge knowledge;
     private final Physics physics;
     private final RuleBook rules;
@@ -49,6 +51,7 @@ public final class Tunica {
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
+        this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
         this.physics = accepted(() -> new Physics(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
@@ -214,6 +217,11 @@ public final class Tunica {
     /** The JSON Schema of an advice. */
     public String adviceSchema() {
         return new JsonSchemas(knowledge).ofAdvice();
+    }
+
+    /** What a reviewer of these rules can ask of them. */
+    public RuleReview review() {
+        return RuleReview.of(bundle, knowledge, rules);
     }
 
     /** The knowledge in use. */

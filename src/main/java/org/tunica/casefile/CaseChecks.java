@@ -10,20 +10,8 @@ final class CaseChecks {
     private CaseChecks() {}
 
     static void check(Patient patient, List<Limb> limbs, Faults faults) {
-        if (patient.sex().equals(Optional.of(Patient.Sex.MALE))) {
-            notOfMen("pregnant", patient.pregnant(), faults);
-            notOfMen("breastfeeding", patient.breastfeeding(), faults);
-        }
         for (int i = 0; i < limbs.size(); i++) {
             outflowIsInTheHistory(patient, limbs.get(i), "$.limbs[" + i + "].trunkIsMainOutflow", faults);
-        }
-    }
-
-    /** One of the two is wrong, and which one decides whether anything may be done at all. */
-    private static void notOfMen(String field, Optional<Boolean> flag, Faults faults) {
-        if (flag.equals(YES)) {
-            faults.add(
-                    "$.patient." + field, "is true of a patient recorded as male; record the sex as other if it is so");
         }
     }
 

@@ -35,7 +35,7 @@ public record Remark(Kind kind, List<String> rules, List<String> places, String 
 
     /** Whether it still waits for someone to judge it; the ranges of rules are for reading and wait for nobody. */
     public boolean open() {
-        return accepted.isEmpty() && kind != Kind.OVERLAP && kind != Kind.RANGES;
+        return !fault() && accepted.isEmpty() && kind != Kind.OVERLAP && kind != Kind.RANGES;
     }
 
     /** Whether the rules must not be released so; anything else is for a person to judge. */
@@ -61,6 +61,7 @@ public record Remark(Kind kind, List<String> rules, List<String> places, String 
         DUPLICATE("stands twice", true),
         NO_HAZARD("no hazard named", true),
         ACCEPTS_NOTHING("accepts nothing", true),
+        NO_SCENARIO("not shown by a scenario", true),
         CONFLICT("conflict", false),
         IN_VAIN("speaks in vain", false),
         SUBSUMED("says nothing new", false),

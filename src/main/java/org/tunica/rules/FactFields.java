@@ -69,8 +69,12 @@ final class FactFields {
         table.word("patient.sex", option -> Answer.ofWord(patient(option).sex()));
         table.number("patient.weightKg", option -> patient(option).weightKg());
         table.number("patient.bodyMassIndex", option -> bodyMassIndex(patient(option)));
-        table.flag("patient.pregnant", option -> notOfMen(patient(option), Patient::pregnant));
-        table.flag("patient.breastfeeding", option -> notOfMen(patient(option), Patient::breastfeeding));
+        table.flag(
+                "patient.pregnant",
+                option -> unlessMale(patient(option), patient(option).pregnant()));
+        table.flag(
+                "patient.breastfeeding",
+                option -> unlessMale(patient(option), patient(option).breastfeeding()));
         table.word(
                 "patient.anticoagulation",
                 option -> Answer.ofWord(patient(option).anticoagulation()));
@@ -85,10 +89,9 @@ final class FactFields {
                 option -> Answer.ofSet(patient(option).conditions().map(ids -> conditions(option, ids))));
     }
 
-    /** Nobody records of a man that he is not pregnant; that he is, no case may say. */
-    private static Optional<Boolean> notOfMen(Patient patient, Function<Patient, Optional<Boolean>> recorded) {
-        return recorded.apply(patient)
-                .or(() -> patient.sex().filter(sex -> sex == Patient.Sex.MALE).map(male -> false));
+    /** Nobody need ask a man; a man said to be pregnant is refused when the case is read. */
+    private static Optional<Boolean> unlessMale(Patient patient, Optional<Boolean> holds) {
+        return holds.or(() -> patient.sex().filter(Patient.Sex.MALE::equals).map(male -> false));
     }
 
     /** Fresh clot in the deep veins of either leg is a condition of the patient, listed or not: it bars both legs. */

@@ -138,29 +138,6 @@ class CaseReaderTest {
     }
 
     @Test
-    void whatNoManIs_isRefused_andUnrecordedIsNot() {
-        CaseTree man = sound().set("patient.sex", "male");
-        assertEquals(
-                List.of(
-                        "$.patient.pregnant: is true of a patient recorded as male; record the sex as other if it is so",
-                        "$.patient.breastfeeding: is true of a patient recorded as male; record the sex as other if it is"
-                                + " so"),
-                faults(man.set("patient.pregnant", true)
-                        .set("patient.breastfeeding", true)
-                        .bytes()));
-        assertEquals(
-                List.of(),
-                faults(man.set("patient.pregnant", null)
-                        .set("patient.breastfeeding", false)
-                        .bytes()));
-        assertEquals(
-                List.of(),
-                faults(man.set("patient.sex", "other")
-                        .set("patient.pregnant", true)
-                        .bytes()));
-    }
-
-    @Test
     void mainOutflowOfOneLeg_mustStandInAWholeHistory() {
         CaseTree tree = sound().set("limbs.0.trunkIsMainOutflow", true).set("patient.conditions", List.of());
         assertEquals(
@@ -348,5 +325,19 @@ class CaseReaderTest {
         } catch (FaultyInput e) {
             return e.faults().stream().map(Fault::toString).toList();
         }
+    }
+
+    @Test
+    void aMaleSaidToBePregnantIsRefused_forRulesSpareMenTheQuestion() {
+        CaseTree tree = CaseTree.soundLeg()
+                .set("room", null)
+                .set("patient.sex", "male")
+                .set("patient.pregnant", true)
+                .set("patient.breastfeeding", true)
+                .set("room.devices", null);
+        FaultyInput faulty = assertThrows(FaultyInput.class, () -> CaseFile.read("case", tree.bytes(), KNOWN));
+        assertEquals(
+                List.of("$.patient.pregnant", "$.patient.breastfeeding"),
+                faulty.faults().stream().map(Fault::place).toList());
     }
 }
