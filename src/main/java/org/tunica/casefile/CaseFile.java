@@ -29,6 +29,8 @@ public record CaseFile(String caseRef, Patient patient, Room room, List<Limb> li
             "room.tumescent.lidocainePercent",
             "room.freeMinutes",
             "limbs.ankleBrachialIndex",
+            "limbs.anklePressureMmHg",
+            "limbs.toePressureMmHg",
             "limbs.segments.lengthCm",
             "limbs.segments.straightCm",
             "limbs.segments.lumenDiameterMm",
@@ -54,7 +56,10 @@ public record CaseFile(String caseRef, Patient patient, Room room, List<Limb> li
                         limb.side(),
                         limb.ceapClass(),
                         limb.ankleBrachialIndex(),
+                        limb.anklePressureMmHg(),
+                        limb.toePressureMmHg(),
                         limb.deepVeins(),
+                        limb.trunkIsMainOutflow(),
                         limb.segments().stream()
                                 .filter(segment -> segment.ref().equals(segmentRef))
                                 .toList()))

@@ -23,6 +23,7 @@ class KnowledgeTest {
     private static final Map<String, String> UNIT_OF_ENDING = Map.ofEntries(
             Map.entry("Minutes", "min"),
             Map.entry("Mm", "mm"),
+            Map.entry("MmHg", "mm[Hg]"),
             Map.entry("Cm", "cm"),
             Map.entry("Kg", "kg"),
             Map.entry("Years", "a"),
