@@ -26,8 +26,15 @@ record Situation(CaseFile caseFile, Limb limb, Segment segment) {
 
     /** The same with another ankle-brachial index. */
     Situation withAnkleBrachialIndex(double index) {
-        Limb other =
-                new Limb(limb.side(), limb.ceapClass(), OptionalDouble.of(index), limb.deepVeins(), limb.segments());
+        Limb other = new Limb(
+                limb.side(),
+                limb.ceapClass(),
+                OptionalDouble.of(index),
+                limb.anklePressureMmHg(),
+                limb.toePressureMmHg(),
+                limb.deepVeins(),
+                limb.trunkIsMainOutflow(),
+                limb.segments());
         return new Situation(caseFile, other, segment);
     }
 
@@ -46,7 +53,8 @@ record Situation(CaseFile caseFile, Limb limb, Segment segment) {
                 p.needleAversion(),
                 p.canLie(),
                 p.allergies(),
-                p.conditions());
+                p.conditions(),
+                p.preferences());
         CaseFile changed = new CaseFile(caseFile.caseRef(), other, caseFile.room(), caseFile.limbs());
         return new Situation(changed, limb, segment);
     }
