@@ -68,7 +68,8 @@ final class FirmnessText {
         lines.add(new Line(
                 DETAIL,
                 firmness.draws() + " draws of values and weights, " + firmness.judgedDraws()
-                        + " of the measurements through all rules; shares of draws are no probabilities of healing"));
+                        + " of the measurements through all rules; closure, nerve, skin and rules weigh at least as much as a"
+                        + " short session and few needles; shares of draws are no probabilities of healing"));
         firmness.options().forEach(option -> lines.add(new Line(DETAIL, line(option))));
     }
 

@@ -22,12 +22,14 @@ final class FirmnessWriter {
     private final SegmentAdvice advice;
     private final List<Worths> worths;
     private final double leastShare;
+    private final double[] usual;
     private final Optional<Acceptability> ranks;
 
     FirmnessWriter(SegmentAdvice advice, List<Worths> worths, double leastShare, WeightTable weights, long seed) {
         this.advice = advice;
         this.worths = worths;
         this.leastShare = leastShare;
+        this.usual = weights.means();
         this.ranks = worths.isEmpty()
                 ? Optional.empty()
                 : Optional.of(AcceptabilityRun.of(new SegmentDraws(worths), weights, seed));
@@ -145,7 +147,7 @@ final class FirmnessWriter {
                         .mapToObj(rank -> Shares.rounded(found.share(i, rank)))
                         .toList(),
                 central,
-                CentralWords.of(central),
+                CentralWords.of(central, usual),
                 confidence.isPresent()
                         ? OptionalDouble.of(Shares.rounded(confidence.getAsDouble()))
                         : OptionalDouble.empty(),

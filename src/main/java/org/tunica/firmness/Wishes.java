@@ -10,7 +10,11 @@ import java.util.stream.Stream;
 import org.tunica.casefile.Patient;
 import org.tunica.plan.FirmnessAdvice.Criterion;
 
-/** What a patient would rather have, as an order of weights: what is wished for weighs at least as much as anything else. */
+/**
+ * The order of importance that weights keep: closing the vein and sparing nerve and skin, as far as computed, published or
+ * said by rules, weigh at least as much as a short session and few needles. That is how this project thinks a specialist
+ * weighs; no source. What a patient wishes for goes one step up.
+ */
 final class Wishes {
     private final int draws;
     private final long seed;
@@ -21,7 +25,7 @@ final class Wishes {
         this.seed = seed;
     }
 
-    /** The weights that agree with what the patient wishes; all weights when nothing is wished or nobody asked. */
+    /** The weights that agree with what the patient wishes; the usual order when nothing is wished or nobody asked. */
     WeightTable weights(Patient patient) {
         Set<Criterion> wished = new TreeSet<>();
         wishes(patient).map(Wishes::criterion).forEach(wished::add);
@@ -30,16 +34,23 @@ final class Wishes {
 
     private WeightTable table(Set<Criterion> wished) {
         int[] groups = Arrays.stream(Criterion.values())
-                .mapToInt(criterion -> wished.contains(criterion) ? 0 : 1)
+                .mapToInt(criterion -> step(criterion) - (wished.contains(criterion) ? 1 : 0))
                 .toArray();
         return WeightDraws.open(Weighing.COUNT).inOrder(groups).table(draws, seed);
+    }
+
+    private static int step(Criterion criterion) {
+        return switch (criterion) {
+            case WHOLE_WALL_KILL, NERVE_SAFETY, SKIN_SAFETY, DURABILITY, RULES -> 1;
+            case SHORT_SESSION, FEW_NEEDLES -> 2;
+        };
     }
 
     /** What the wishes mean, in words. */
     List<String> says(Patient patient) {
         return wishes(patient)
                 .map(wish -> "the patient wishes to " + wish.word().replace('-', ' ') + ": "
-                        + criterion(wish).says() + " weighs at least as much as what is not wished for")
+                        + criterion(wish).says() + " goes one step up in importance")
                 .toList();
     }
 

@@ -71,6 +71,17 @@ class MainTest {
         assertTrue(why.length() > 2 * brief.length());
     }
 
+    @Test
+    void advise_saysHowFirmTheRankingIs() {
+        String brief = Run.of("advise", "--width", "160", TRUNK).out();
+        String why = Run.of("advise", "--width", "160", "--why", TRUNK).out();
+        assertTrue(brief.contains("\n  How firm: first place held in "), brief);
+        assertTrue(brief.contains("It would change with the wall thickness "), brief);
+        assertFalse(brief.contains("draws of values and weights"));
+        assertTrue(why.contains("10000 draws of values and weights"), why);
+        assertTrue(why.contains("first if "), why);
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {60, 80, 160})
     void advise_width_isKept(int width) {
