@@ -2,6 +2,7 @@ package org.tunica.treatment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.UcumWords;
@@ -45,9 +46,19 @@ final class DoseNote {
         return List.copyOf(warnings);
     }
 
+    /** All of it against the lines of tumescence with adrenaline, and the part without against the plain label. */
     private void lidocaine() {
-        OptionalDouble mg = given.lidocaineMg();
-        byWeight("lidocaine", mg, mgPerKg -> limits.lidocaine(mgPerKg, given.adrenaline(), weightKg));
+        OptionalDouble all = given.lidocaineMg();
+        OptionalDouble plain = given.plainLidocaineMg();
+        if (!all.equals(plain) || all.isEmpty()) {
+            byWeight("lidocaine", all, mgPerKg -> limits.lidocaine(mgPerKg, true, weightKg))
+                    .filter(total -> total.amount() <= total.limit().orElseThrow())
+                    .flatMap(SessionPlan.Total::warning)
+                    .ifPresent(words -> warnings.add("Lidocaine of the session: " + words + "."));
+        }
+        if (plain.isPresent()) {
+            byWeight("lidocaine without adrenaline", plain, mgPerKg -> limits.lidocaine(mgPerKg, false, weightKg));
+        }
     }
 
     private void polidocanol() {
@@ -93,7 +104,7 @@ final class DoseNote {
         SessionPlan.Total by(double mgPerKg);
     }
 
-    private void byWeight(String name, OptionalDouble mg, Held held) {
+    private Optional<SessionPlan.Total> byWeight(String name, OptionalDouble mg, Held held) {
         if (mg.isEmpty()) {
             unknown(name);
         } else if (mg.getAsDouble() > 0 && weightKg.isEmpty()) {
@@ -101,8 +112,11 @@ final class DoseNote {
             warnings.add("The " + name + " cannot be held against its limit: the weight is not recorded.");
         } else if (mg.getAsDouble() > 0) {
             double mgPerKg = mg.getAsDouble() / weightKg.getAsDouble();
-            total(name, Rounded.text(mg.getAsDouble()) + " mg", Rounded.text(mgPerKg) + " mg/kg", held.by(mgPerKg));
+            SessionPlan.Total total = held.by(mgPerKg);
+            total(name, Rounded.text(mg.getAsDouble()) + " mg", Rounded.text(mgPerKg) + " mg/kg", total);
+            return Optional.of(total);
         }
+        return Optional.empty();
     }
 
     private void row(String name, OptionalDouble amount, String unit) {
@@ -132,8 +146,6 @@ final class DoseNote {
                     + (byWeight.isEmpty() ? amount : byWeight) + ", at most "
                     + (total.unit().equals("1") ? "its ceiling by strength and form" : most) + " ("
                     + knowledge.quantity(id).says() + ").");
-        } else {
-            total.warning().ifPresent(words -> warnings.add("For the " + name + ": " + words + "."));
         }
     }
 }

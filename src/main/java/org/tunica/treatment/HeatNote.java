@@ -24,6 +24,13 @@ final class HeatNote {
             HeatBalance.Number.ENERGY,
             HeatBalance.Number.TIME);
 
+    private static final List<String> FINDINGS = List.of(
+            "Stretch", "Whole wall dead at once", "At once or in days", "Char", "Nerve, degrees C", "Skin, degrees C");
+
+    private static final String DRAWS =
+            "Counted in draws over all that is not known. Temperatures are the highest reached, in"
+                    + " the middle draw and in nine draws of ten.";
+
     private final Knowledge knowledge;
     private final HeatGiven heat;
     private final DeliveredLimits limits;
@@ -42,9 +49,10 @@ final class HeatNote {
         if (device.isEmpty()) {
             return List.of();
         }
+        List<DeliveredHeat> settings = settings(facts.delivered());
         List<ProcedureNote.HeatedStretch> read = new ArrayList<>();
-        for (DeliveredHeat one : settings(facts.delivered())) {
-            read.add(stretch(caseFile, facts, device.get(), one, read.size() + 1));
+        for (DeliveredHeat one : settings) {
+            read.add(stretch(caseFile, facts, device.get(), one, read.size() + 1, settings.size() == 1));
         }
         return read;
     }
@@ -54,7 +62,7 @@ final class HeatNote {
     }
 
     private ProcedureNote.HeatedStretch stretch(
-            CaseFile caseFile, SegmentFacts facts, String device, DeliveredHeat one, int number) {
+            CaseFile caseFile, SegmentFacts facts, String device, DeliveredHeat one, int number, boolean alone) {
         HeatBalance balance = HeatBalance.of(one, facts.delivered().treatedLengthCm(), limits.agreementShare());
         HeatGiven.Recorded recorded = new HeatGiven.Recorded(
                 balance.value(HeatBalance.Number.POWER),
@@ -63,7 +71,7 @@ final class HeatNote {
                 one.pulsesPerCm());
         HeatGiven.Effect effect = heat.of(caseFile, facts.mapped(), device, recorded, circumstances(facts.delivered()));
         return new ProcedureNote.HeatedStretch(
-                facts.mapped().ref(), number, one, balance, effect, Killed.of(effect, limits));
+                facts.mapped().ref(), number, alone, one, balance, effect, Killed.of(effect, limits));
     }
 
     /** Prone says nothing of head-down. */
@@ -81,37 +89,42 @@ final class HeatNote {
                 headDown, tumescent, delivered.tumescent().flatMap(DeliveredSegment.Tumescent::chilled));
     }
 
-    /** What was given, as a table. */
+    /** What was given, as a table; a number no stretch has gets no column. */
     static List<Block> given(List<ProcedureNote.HeatedStretch> stretches) {
         if (stretches.isEmpty()) {
             return List.of();
         }
+        List<HeatBalance.Number> shown = SHOWN.stream()
+                .filter(number -> stretches.stream()
+                        .anyMatch(one -> one.balance().value(number).isPresent()))
+                .toList();
+        boolean repeated = stretches.stream().anyMatch(HeatNote::repeated);
         List<String> head = new ArrayList<>(List.of("Stretch"));
-        SHOWN.forEach(number -> head.add(capital(number.says())));
-        boolean repeated = stretches.stream()
-                .anyMatch(one -> one.heat().cycles().isPresent()
-                        || one.heat().pulsesPerCm().isPresent());
+        shown.forEach(number -> head.add(capital(number.says())));
         if (repeated) {
             head.add("Repeats");
         }
         List<List<String>> rows = new ArrayList<>();
-        stretches.forEach(stretch -> rows.add(row(stretch, repeated)));
+        stretches.forEach(stretch -> rows.add(row(stretch, shown, repeated)));
         List<Block> blocks = new ArrayList<>(List.of(new Block.Table(head, rows)));
-        if (stretches.stream().anyMatch(one -> SHOWN.stream().anyMatch(one.balance()::computed))) {
+        if (stretches.stream().anyMatch(one -> shown.stream().anyMatch(one.balance()::computed))) {
             blocks.add(new Block.Paragraph("* not recorded; computed from the others."));
         }
         return blocks;
     }
 
-    private static List<String> row(ProcedureNote.HeatedStretch stretch, boolean repeated) {
+    private static boolean repeated(ProcedureNote.HeatedStretch stretch) {
+        return stretch.heat().cycles().isPresent()
+                || stretch.heat().pulsesPerCm().isPresent();
+    }
+
+    private static List<String> row(
+            ProcedureNote.HeatedStretch stretch, List<HeatBalance.Number> shown, boolean repeated) {
         List<String> row = new ArrayList<>(List.of(Integer.toString(stretch.number())));
-        for (HeatBalance.Number number : SHOWN) {
+        for (HeatBalance.Number number : shown) {
             OptionalDouble value = stretch.balance().value(number);
-            row.add(
-                    value.isEmpty()
-                            ? "-"
-                            : number.with(value.getAsDouble())
-                                    + (stretch.balance().computed(number) ? " *" : ""));
+            String mark = stretch.balance().computed(number) ? " *" : "";
+            row.add(value.isEmpty() ? "-" : number.with(value.getAsDouble()) + mark);
         }
         if (repeated) {
             row.add(repeats(stretch.heat()));
@@ -127,17 +140,20 @@ final class HeatNote {
         return heat.pulsesPerCm().isPresent() ? Rounded.text(heat.pulsesPerCm().getAsDouble()) + " pulses per cm" : "-";
     }
 
-    /** What the heat model says of it. */
+    /** What the heat model says of it: a sentence a stretch, the numbers in a table, what was assumed. */
     static List<Block> effect(List<ProcedureNote.HeatedStretch> stretches) {
         List<Block> blocks = new ArrayList<>();
         for (ProcedureNote.HeatedStretch stretch : stretches) {
-            blocks.add(
-                    stretch.killed() == Killed.PROBABLY_NOT
-                            ? new Block.Warning(sentence(stretch))
-                            : new Block.Paragraph(sentence(stretch)));
-            if (stretch.effect().told()) {
-                blocks.add(new Block.Points(findings(stretch.effect())));
-            }
+            String says = capital(sentence(stretch));
+            blocks.add(stretch.killed() == Killed.PROBABLY_NOT ? new Block.Warning(says) : new Block.Paragraph(says));
+        }
+        List<List<String>> rows = stretches.stream()
+                .filter(stretch -> stretch.effect().told())
+                .map(HeatNote::findings)
+                .toList();
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Table(FINDINGS, rows));
+            blocks.add(new Block.Paragraph(DRAWS));
         }
         Set<String> assumed = new LinkedHashSet<>();
         stretches.forEach(stretch -> assumed.addAll(stretch.effect().assumed()));
@@ -146,29 +162,29 @@ final class HeatNote {
     }
 
     static String sentence(ProcedureNote.HeatedStretch stretch) {
-        return "Stretch " + stretch.number()
+        return (stretch.alone() ? "this stretch" : "stretch " + stretch.number())
                 + stretch.length().map(length -> " (" + length + ") ").orElse(" ")
                 + stretch.killed().says(stretch.effect()) + ".";
     }
 
-    private static List<String> findings(HeatGiven.Effect effect) {
-        List<String> findings = new ArrayList<>();
-        findings.add("whole wall dead at once in " + draws(effect, effect.killProbability())
-                + "; at once or in the days after in " + draws(effect, effect.delayedProbability()));
-        findings.add("char in " + draws(effect, effect.charProbability()));
-        findings.add(peak("nerve", effect.nervePeakC()));
-        findings.add(peak("skin", effect.skinPeakC()));
-        return findings;
+    private static List<String> findings(ProcedureNote.HeatedStretch stretch) {
+        HeatGiven.Effect effect = stretch.effect();
+        return List.of(
+                Integer.toString(stretch.number()),
+                draws(effect, effect.killProbability()),
+                draws(effect, effect.delayedProbability()),
+                draws(effect, effect.charProbability()),
+                peak(effect.nervePeakC()),
+                peak(effect.skinPeakC()));
     }
 
     private static String draws(HeatGiven.Effect effect, double share) {
-        return Math.round(share * effect.draws()) + " of " + effect.draws() + " draws";
+        return Math.round(share * effect.draws()) + " of " + effect.draws();
     }
 
-    private static String peak(String place, Optional<Interval> peakC) {
-        return peakC.map(peak -> place + " at most " + Math.round(peak.p50()) + " degrees Celsius in the middle draw, "
-                        + Math.round(peak.p90()) + " in nine of ten")
-                .orElse(place + " not computed: its distance was not recorded before");
+    private static String peak(Optional<Interval> peakC) {
+        return peakC.map(peak -> Math.round(peak.p50()) + ", " + Math.round(peak.p90()))
+                .orElse("not recorded");
     }
 
     private static String capital(String text) {

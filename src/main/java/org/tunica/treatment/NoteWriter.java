@@ -29,11 +29,13 @@ public final class NoteWriter {
 
     private final Knowledge knowledge;
     private final HeatNote heat;
+    private final Attention attention;
 
     /** A writer over the knowledge and the heat model of one release. */
     public NoteWriter(Knowledge knowledge, HeatGiven heat) {
         this.knowledge = knowledge;
         this.heat = new HeatNote(knowledge, heat, DeliveredLimits.of(knowledge));
+        this.attention = new Attention(FollowUpLimits.of(knowledge));
     }
 
     /**
@@ -56,7 +58,7 @@ public final class NoteWriter {
         List<Document.Section> sections = new ArrayList<>();
         sections.add(new SessionNote(plan, session, delivered).section());
         sections.add(new Document.Section(
-                "What to look at", Attention.blocks(session, delivered, segments, all, doses.warnings())));
+                "What to look at", attention.blocks(session, delivered, segments, all, doses.warnings())));
         sections.addAll(parts);
         sections.add(new Document.Section("Drugs and fluids of the session", doses.blocks()));
         sections.add(SessionNote.after(delivered.aftercare()));

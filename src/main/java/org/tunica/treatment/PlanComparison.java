@@ -109,7 +109,7 @@ final class PlanComparison {
         part(parts, cycles, planned.cycles(), "cyclesPerStretch", planned, "cycles");
         part(parts, stretch.heat().pulsesPerCm(), planned.pulsesPerCm(), "pulsesPerCm", planned, "pulses per cm");
         if (!parts.isEmpty()) {
-            String where = stretches.size() > 1 ? "Stretch " + stretch.number() + ": " : "";
+            String where = !stretch.alone() ? "Stretch " + stretch.number() + ": " : "";
             differences.add(where + String.join(", ", parts) + ".");
         }
     }

@@ -22,13 +22,20 @@ public record ProcedureNote(String caseRef, Document page, List<HeatedStretch> s
      *
      * @param ref of its segment
      * @param number of the stretch in its segment, from the junction down, from 1
+     * @param alone whether the segment has no other
      * @param heat as recorded
      * @param balance the same completed by what follows from it
      * @param effect what the heat model says of it
      * @param killed the same as a word
      */
     public record HeatedStretch(
-            String ref, int number, DeliveredHeat heat, HeatBalance balance, HeatGiven.Effect effect, Killed killed) {
+            String ref,
+            int number,
+            boolean alone,
+            DeliveredHeat heat,
+            HeatBalance balance,
+            HeatGiven.Effect effect,
+            Killed killed) {
 
         /** Length, when it is known. */
         Optional<String> length() {

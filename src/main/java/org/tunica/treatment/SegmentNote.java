@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
+import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.paper.Block;
 import org.tunica.paper.Document;
@@ -82,10 +83,10 @@ final class SegmentNote {
         lines.add(line(
                 "Technique", knowledge.technique(done.technique().orElseThrow()).says()));
         lines.add(line("Position", Says.word(done.position())));
-        lines.add(line(
-                "Access",
-                Says.word(done.access().vein()) + ", " + Says.word(done.access().level())));
-        lines.add(line("Tip to deep junction", Says.number(done.tipToJunctionCm(), "cm")));
+        if (catheter(done)) {
+            lines.add(line("Access", access(done.access())));
+            lines.add(line("Tip to deep junction", Says.number(done.tipToJunctionCm(), "cm")));
+        }
         lines.add(line("Length treated", Says.number(done.treatedLengthCm(), "cm")));
         done.heat()
                 .filter(heat -> done.stretches().isPresent())
@@ -93,6 +94,21 @@ final class SegmentNote {
                 .filter(OptionalDouble::isPresent)
                 .ifPresent(energyJ -> lines.add(line("Energy of all stretches", Says.number(energyJ, "J"))));
         return lines;
+    }
+
+    /** What no catheter is used for has no access unless one is recorded. */
+    private boolean catheter(DeliveredSegment done) {
+        Family family = knowledge.technique(done.technique().orElseThrow()).family();
+        return family != Family.FOAM && family != Family.FOCUSED_ULTRASOUND
+                || done.access().vein().isPresent()
+                || done.access().level().isPresent()
+                || done.tipToJunctionCm().isPresent();
+    }
+
+    private static String access(DeliveredSegment.Access access) {
+        return access.vein().isEmpty() && access.level().isEmpty()
+                ? Says.NOT_RECORDED
+                : "vein " + Says.word(access.vein()) + ", level " + Says.word(access.level());
     }
 
     /** Fluid, drug, adhesive and lesions, where there were any. */

@@ -10,6 +10,9 @@ import org.tunica.session.SessionPlan;
 
 /** The parts of a note on the session as a whole. */
 final class SessionNote {
+    /** Enough of the digest of a release to tell it from another. */
+    private static final int DIGEST_SHOWN = 19;
+
     private final SessionPlan plan;
     private final SessionPlan.Session session;
     private final DeliveredSession delivered;
@@ -38,7 +41,7 @@ final class SessionNote {
         lines.add(line(
                 "Plan",
                 plan.release().state().word() + " rules " + plan.release().version() + ", "
-                        + plan.release().digest()));
+                        + shortened(plan.release().digest())));
         return new Document.Section("Session", List.of(new Block.Lines(lines)));
     }
 
@@ -46,6 +49,10 @@ final class SessionNote {
         return line(
                 Says.side(limb.side()) + " leg",
                 "CEAP " + Says.word(limb.ceapClass()) + ", deep veins " + Says.word(limb.deepVeins()));
+    }
+
+    private static String shortened(String digest) {
+        return digest.substring(0, Math.min(DIGEST_SHOWN, digest.length()));
     }
 
     private String people() {
