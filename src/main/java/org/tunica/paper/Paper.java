@@ -7,6 +7,9 @@ import java.nio.charset.StandardCharsets;
 
 /** Prints documents. Safe for several threads. */
 public final class Paper {
+    /** Without it a browser falls back to the ways of old pages. */
+    private static final String HTML = "<!DOCTYPE html>\n";
+
     private static final Paper USUAL = new Paper();
 
     private final PageWriter pages;
@@ -23,7 +26,7 @@ public final class Paper {
      * @throws IllegalArgumentException for a drawing that holds more than shapes and text
      */
     public static String xhtml(Document document) {
-        return USUAL.pages.write(document);
+        return HTML + USUAL.pages.write(document);
     }
 
     /**
@@ -32,7 +35,7 @@ public final class Paper {
      * @throws IllegalArgumentException as {@link #xhtml}
      */
     public static byte[] pdf(Document document) {
-        return USUAL.pdf.write(xhtml(document));
+        return USUAL.pdf.write(USUAL.pages.write(document));
     }
 
     private static byte[] resource(String name) {
