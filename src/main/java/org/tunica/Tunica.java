@@ -20,6 +20,8 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
+import org.tunica.paper.Document;
+import org.tunica.paper.Paper;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.WindowPicture;
@@ -34,7 +36,11 @@ import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
+import org.tunica.treatment.DeliveredLimits;
+import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.FollowUpLimits;
+import org.tunica.treatment.NoteWriter;
+import org.tunica.treatment.ProcedureNote;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
 public final class Tunica {
@@ -48,6 +54,7 @@ public final class Tunica {
     private final RuleBook rules;
     private final Planner planner;
     private final SessionPlanner sessions;
+    private final NoteWriter notes;
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
@@ -58,6 +65,7 @@ public final class Tunica {
         everyNumberIsUsed();
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
+        this.notes = accepted(() -> new NoteWriter(knowledge, physics.heatGiven()));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -100,6 +108,45 @@ public final class Tunica {
     /** One plan for every segment of a case under what its sessions share. */
     public SessionPlan plan(CaseFile caseFile) {
         return sessions.plan(caseFile, advise(caseFile));
+    }
+
+    /**
+     * Reads a plan that was written as JSON.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public SessionPlan readPlan(String what, byte[] json) {
+        return SessionPlan.read(what, json, knowledge);
+    }
+
+    /**
+     * Reads the record of a delivered session.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path, and both numbers of a contradiction
+     */
+    public DeliveredSession readDelivered(String what, byte[] json) {
+        return DeliveredSession.read(what, json, knowledge);
+    }
+
+    /**
+     * The procedure note of a delivered session.
+     *
+     * @throws org.tunica.casefile.FaultyInput when plan and record do not belong together
+     */
+    public ProcedureNote note(SessionPlan plan, DeliveredSession delivered) {
+        return notes.write(plan, delivered);
+    }
+
+    /** A document as XHTML that stands alone. */
+    public String toHtml(Document document) {
+        return Paper.xhtml(document);
+    }
+
+    /** A document as PDF; the same document gives the same bytes. */
+    public byte[] toPdf(Document document) {
+        return Paper.pdf(document);
     }
 
     /** A plan as JSON, {@code tunica-plan/1}; the same plan gives the same bytes. */
@@ -224,6 +271,16 @@ public final class Tunica {
         return RuleReview.of(bundle, knowledge, rules);
     }
 
+    /** The JSON Schema of a plan. */
+    public String planSchema() {
+        return new JsonSchemas(knowledge).ofPlan();
+    }
+
+    /** The JSON Schema of a record of a delivered session. */
+    public String deliveredSchema() {
+        return new JsonSchemas(knowledge).ofDelivered();
+    }
+
     /** The knowledge in use. */
     public Knowledge knowledge() {
         return knowledge;
@@ -255,6 +312,7 @@ public final class Tunica {
         used.addAll(ScoreWeights.IDS);
         used.addAll(SessionPlanner.IDS);
         used.addAll(FollowUpLimits.IDS);
+        used.addAll(DeliveredLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

@@ -39,6 +39,9 @@ public record Knowledge(
         Glossary glossary)
         implements KnownWords {
 
+    /** How the path of a number starts that stands in a record of a delivery and not in a case. */
+    public static final String DELIVERED = "delivered.";
+
     /**
      * Loads and checks the knowledge of a bundle.
      *

@@ -73,7 +73,9 @@ final class KnowledgeChecks {
 
     private void measurement(String path, Measurement measurement) {
         provenance(place(path), measurement.provenance());
-        known(place(path), path, CaseFile.NUMBERS, "number of a case");
+        if (!path.startsWith(Knowledge.DELIVERED)) {
+            known(place(path), path, CaseFile.NUMBERS, "number of a case");
+        }
         unit(place(path), path, measurement.range().unit());
     }
 
