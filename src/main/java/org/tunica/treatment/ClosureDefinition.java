@@ -1,7 +1,9 @@
 package org.tunica.treatment;
 
+import org.tunica.casefile.Word;
+
 /** When a treated vein counts as closed. Trials differ, so a figure of success means nothing without its definition. */
-public enum ClosureDefinition {
+public enum ClosureDefinition implements Word {
     /** An open stump of limited length is allowed (S-0022, from memory). */
     ADHESIVE_OPEN_STUMP {
         @Override
