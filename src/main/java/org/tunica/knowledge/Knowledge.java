@@ -20,6 +20,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param conflicts where sources disagree and what the rules make of it, by id
  * @param hazards what could go wrong, by id
  * @param principles why the segments of a session are worked on in their order, by id
+ * @param afterCare what scans look for afterwards and what is done about a clot, by id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -33,9 +34,13 @@ public record Knowledge(
         Map<String, Conflict> conflicts,
         Map<String, Hazard> hazards,
         IntendedUse intendedUse,
-        Map<String, WorkPrinciple> principles,
+        Map<String, Statement> principles,
+        Map<String, Statement> afterCare,
         Glossary glossary)
         implements KnownWords {
+
+    /** How the path of a number starts that stands in a follow-up and not in a case. */
+    public static final String FOLLOW_UP = "followup.";
 
     /**
      * Loads and checks the knowledge of a bundle.
@@ -75,6 +80,19 @@ public record Knowledge(
             throw new IllegalArgumentException("no technique " + id + " in knowledge/");
         }
         return technique;
+    }
+
+    /**
+     * A sentence about the time afterwards by id.
+     *
+     * @throws IllegalArgumentException when there is none of that id
+     */
+    public Statement afterCare(String id) {
+        Statement statement = afterCare.get(id);
+        if (statement == null) {
+            throw new IllegalArgumentException("no sentence " + id + " in knowledge/after-care.yaml");
+        }
+        return statement;
     }
 
     /**

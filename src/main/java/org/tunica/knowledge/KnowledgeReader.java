@@ -22,6 +22,7 @@ final class KnowledgeReader {
     /** Files of quantities next to the folder of limits. */
     private static final List<String> QUANTITY_PREFIXES = List.of(
             "knowledge/session",
+            "knowledge/follow-up.yaml",
             "knowledge/limits/",
             "knowledge/doses",
             "knowledge/weights",
@@ -58,7 +59,8 @@ final class KnowledgeReader {
                 entries("knowledge/conflicts", LedgerReader::conflict),
                 entries("knowledge/hazards", SafetyReader::hazard),
                 SafetyReader.intendedUse(file("knowledge/intended-use.yaml")),
-                entries("knowledge/work-order", KnowledgeReader::principle),
+                entries("knowledge/work-order", KnowledgeReader::statement),
+                entries("knowledge/after-care", KnowledgeReader::statement),
                 glossary);
         noStrangers();
         if (readable) {
@@ -122,15 +124,15 @@ final class KnowledgeReader {
         return source;
     }
 
-    private static WorkPrinciple principle(String id, FieldReader reader) {
-        WorkPrinciple principle = new WorkPrinciple(
+    private static Statement statement(String id, FieldReader reader) {
+        Statement statement = new Statement(
                 id,
                 reader.requiredText("says"),
                 reader.requiredText("source"),
                 reader.requiredWord("status", Standing.class),
                 reader.requiredText("change"));
         reader.done();
-        return principle;
+        return statement;
     }
 
     private static OptionalInt year(FieldReader reader) {
@@ -245,6 +247,7 @@ final class KnowledgeReader {
                 "knowledge/intended-use.yaml",
                 "knowledge/measurements",
                 "knowledge/work-order",
+                "knowledge/after-care",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");

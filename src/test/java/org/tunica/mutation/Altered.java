@@ -26,6 +26,7 @@ final class Altered {
                 Map.of(),
                 all.intendedUse(),
                 all.principles(),
+                all.afterCare(),
                 all.glossary());
     }
 }
