@@ -43,6 +43,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.treatment")
             .layer("picture")
             .definedBy("org.tunica.picture")
+            .layer("paper")
+            .definedBy("org.tunica.paper")
             .layer("front door")
             .definedBy("org.tunica")
             .layer("cli")
@@ -64,9 +66,11 @@ class ArchitectureTest {
             .whereLayer("session")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("treatment")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan", "session")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan", "session", "paper")
             .whereLayer("picture")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
+            .whereLayer("paper")
+            .mayNotAccessAnyLayer()
             .whereLayer("front door")
             .mayOnlyAccessLayers(
                     "casefile",
@@ -78,6 +82,7 @@ class ArchitectureTest {
                     "plan",
                     "session",
                     "treatment",
+                    "paper",
                     "picture")
             .whereLayer("cli")
             .mayOnlyAccessLayers(
@@ -91,6 +96,7 @@ class ArchitectureTest {
                     "plan",
                     "session",
                     "treatment",
+                    "paper",
                     "picture");
 
     @ArchTest
@@ -107,6 +113,7 @@ class ArchitectureTest {
                     "org.tunica.plan",
                     "org.tunica.session",
                     "org.tunica.treatment",
+                    "org.tunica.paper",
                     "org.tunica.picture",
                     "org.tunica.cli");
 
@@ -125,6 +132,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule drawing_lives_in_picture =
             onlyIn("org.tunica.picture", "org.jfree..", "org.apache.batik..", "java.awt..", "javax.imageio..");
+
+    @ArchTest
+    static final ArchRule pages_are_laid_out_in_paper =
+            onlyIn("org.tunica.paper", "com.openhtmltopdf..", "org.apache.pdfbox..");
 
     @ArchTest
     static final ArchRule the_schema_library_lives_at_the_front_door = onlyIn("org.tunica", "com.github.victools..");
