@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Ceap;
 import org.tunica.casefile.KnownWords;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Patient;
@@ -29,10 +30,12 @@ import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
 import org.tunica.casefile.Word;
 import org.tunica.plan.Advice;
+import org.tunica.treatment.FollowUp;
+import org.tunica.treatment.SeverityGrades;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** JSON Schemas (2020-12) of the two contracts, generated from the records and the words in use. */
+/** JSON Schemas (2020-12) of the contracts, generated from the records and the words in use. */
 final class JsonSchemas {
     /** Parts that may be left out: everything in them is then unknown. */
     private static final Set<Class<?>> PARTS =
@@ -49,6 +52,12 @@ final class JsonSchemas {
             Segment.Measured.class, "limbs.segments.measured.",
             Segment.Nerve.class, "limbs.segments.nerve.");
 
+    /** Where they stand in a follow-up. */
+    private static final Map<Class<?>, String> FOLLOWED_PLACES = Map.of(
+            FollowUp.TreatedLength.class, "followup.limbs.treated.",
+            FollowUp.Visit.class, "followup.limbs.visits.",
+            FollowUp.Seen.class, "followup.limbs.visits.segments.");
+
     private final KnownWords known;
 
     JsonSchemas(KnownWords known) {
@@ -63,8 +72,8 @@ final class JsonSchemas {
                         required(field) && !PARTS.contains(field.getType().getErasedType()))
                 .withNullableCheck(field ->
                         !required(field) || PARTS.contains(field.getType().getErasedType()))
-                .withNumberInclusiveMinimumResolver(field -> bound(field, PlausibleRange::min))
-                .withNumberInclusiveMaximumResolver(field -> bound(field, PlausibleRange::max))
+                .withNumberInclusiveMinimumResolver(field -> bound(casePlace(field), PlausibleRange::min))
+                .withNumberInclusiveMaximumResolver(field -> bound(casePlace(field), PlausibleRange::max))
                 .withEnumResolver(this::ids)
                 .withStringPatternResolver(JsonSchemas::reference)
                 .withArrayMinItemsResolver(JsonSchemas::atLeastOne)
@@ -72,6 +81,22 @@ final class JsonSchemas {
                         field -> field.getDeclaredName().equals("segments") ? CaseFile.MOST_SEGMENTS : null)
                 .withArrayUniqueItemsResolver(field -> Set.class.isAssignableFrom(element(field)) ? true : null);
         return JsonOutput.of(named(config, CaseFile.class, CaseFile.FORMAT, "Tunica case"));
+    }
+
+    /** The schema of a follow-up. */
+    String ofFollowUp() {
+        SchemaGeneratorConfigBuilder config = config();
+        config.forFields()
+                .withRequiredCheck(JsonSchemas::required)
+                .withNullableCheck(field -> !required(field))
+                .withNumberInclusiveMinimumResolver(field -> bound(followedPlace(field), PlausibleRange::min))
+                .withNumberInclusiveMaximumResolver(field -> bound(followedPlace(field), PlausibleRange::max))
+                .withStringPatternResolver(JsonSchemas::reference)
+                .withArrayMinItemsResolver(
+                        field -> List.of("limbs", "treated").contains(field.getDeclaredName()) ? 1 : null)
+                .withArrayMaxItemsResolver(
+                        field -> field.getDeclaredName().equals("visits") ? FollowUp.MOST_VISITS : null);
+        return JsonOutput.of(named(config, FollowUp.class, FollowUp.FORMAT, "Tunica follow-up"));
     }
 
     /** The schema of an advice. */
@@ -100,6 +125,9 @@ final class JsonSchemas {
         }
         if (erased == OptionalInt.class) {
             return inline(node.put("type", "integer"));
+        }
+        if (erased == Ceap.class) {
+            return inline(node.put("type", "string").put("pattern", "\\S"));
         }
         if (erased.isEnum() && Word.class.isAssignableFrom(erased)) {
             ArrayNode words = node.put("type", "string").putArray("enum");
@@ -131,11 +159,25 @@ final class JsonSchemas {
         return erased != Optional.class && erased != OptionalDouble.class && erased != OptionalInt.class;
     }
 
-    private @Nullable BigDecimal bound(FieldScope field, ToDoubleFunction<PlausibleRange> end) {
-        String place = PLACES.get(field.getDeclaringType().getErasedType());
+    private static @Nullable String casePlace(FieldScope field) {
+        return place(field, PLACES);
+    }
+
+    private static @Nullable String followedPlace(FieldScope field) {
+        return field.getDeclaringType().getErasedType() == SeverityGrades.class
+                ? "followup.vcss"
+                : place(field, FOLLOWED_PLACES);
+    }
+
+    private static @Nullable String place(FieldScope field, Map<Class<?>, String> places) {
+        String place = places.get(field.getDeclaringType().getErasedType());
+        return place == null ? null : place + field.getDeclaredName();
+    }
+
+    private @Nullable BigDecimal bound(@Nullable String place, ToDoubleFunction<PlausibleRange> end) {
         return place == null
                 ? null
-                : known.plausibleRange(place + field.getDeclaredName())
+                : known.plausibleRange(place)
                         .map(range -> BigDecimal.valueOf(end.applyAsDouble(range)))
                         .orElse(null);
     }

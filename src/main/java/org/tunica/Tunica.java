@@ -34,6 +34,8 @@ import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
 import org.tunica.treatment.FollowUpLimits;
+import org.tunica.treatment.ScanPlan;
+import org.tunica.treatment.Treatment;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
 public final class Tunica {
@@ -53,6 +55,10 @@ public final class Tunica {
         this.physics = accepted(() -> new Physics(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
         everyNumberIsUsed();
+        accepted(() -> {
+            Treatment.check(knowledge);
+            return knowledge;
+        });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
@@ -102,6 +108,24 @@ public final class Tunica {
     /** A plan as JSON, {@code tunica-plan/1}; the same plan gives the same bytes. */
     public String toJson(SessionPlan plan) {
         return JsonOutput.of(plan);
+    }
+
+    /**
+     * What was done by a plan and how it went.
+     *
+     * @param planName name of the plan, for messages
+     * @param planJson {@code tunica-plan/1}
+     * @param followUpName name of the follow-up, for messages
+     * @param followUpJson {@code tunica-followup/1}
+     * @throws org.tunica.casefile.FaultyInput with every fault of one of them, or of the two together
+     */
+    public Treatment treatment(String planName, byte[] planJson, String followUpName, byte[] followUpJson) {
+        return Treatment.of(planName, planJson, followUpName, followUpJson, knowledge);
+    }
+
+    /** A treatment as JSON, {@code tunica-treatment/1}. */
+    public String toJson(Treatment treatment) {
+        return JsonOutput.of(treatment);
     }
 
     /**
@@ -216,6 +240,11 @@ public final class Tunica {
         return new JsonSchemas(knowledge).ofAdvice();
     }
 
+    /** The JSON Schema of a follow-up, with the words and ranges of this release. */
+    public String followUpSchema() {
+        return new JsonSchemas(knowledge).ofFollowUp();
+    }
+
     /** The knowledge in use. */
     public Knowledge knowledge() {
         return knowledge;
@@ -247,6 +276,7 @@ public final class Tunica {
         used.addAll(ScoreWeights.IDS);
         used.addAll(SessionPlanner.IDS);
         used.addAll(FollowUpLimits.IDS);
+        used.addAll(ScanPlan.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

@@ -20,6 +20,7 @@ import picocli.CommandLine.ExitCode;
             WindowCommand.class,
             CalibrateCommand.class,
             PlanCommand.class,
+            FollowUpCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
             CommandLine.HelpCommand.class

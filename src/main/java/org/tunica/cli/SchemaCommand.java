@@ -14,13 +14,14 @@ import picocli.CommandLine.TypeConversionException;
 /** Prints the JSON Schema of a contract. */
 @Command(
         name = "schema",
-        description = "Print the JSON Schema (2020-12) of a case or of an advice.",
+        description = "Print the JSON Schema (2020-12) of a case, an advice or a follow-up.",
         mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
     /** The contracts there are. */
     enum Contract {
         CASE,
-        ADVICE;
+        ADVICE,
+        FOLLOWUP;
 
         @Override
         public String toString() {
@@ -35,7 +36,8 @@ final class SchemaCommand implements Callable<Integer> {
             return Arrays.stream(Contract.values())
                     .filter(contract -> contract.toString().equals(name))
                     .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("must be case or advice, is \"" + name + "\""));
+                    .orElseThrow(
+                            () -> new TypeConversionException("must be case, advice or followup, is \"" + name + "\""));
         }
     }
 
@@ -61,6 +63,7 @@ final class SchemaCommand implements Callable<Integer> {
                         switch (contract) {
                             case CASE -> tunica.caseSchema();
                             case ADVICE -> tunica.adviceSchema();
+                            case FOLLOWUP -> tunica.followUpSchema();
                         });
         return 0;
     }

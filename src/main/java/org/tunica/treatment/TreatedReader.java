@@ -1,0 +1,69 @@
+package org.tunica.treatment;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.tunica.casefile.Faults;
+import org.tunica.casefile.FieldReader;
+import org.tunica.casefile.JsonText;
+import org.tunica.casefile.Limb;
+import org.tunica.casefile.Segment;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Technique;
+import org.tunica.session.SessionPlan;
+
+/**
+ * Reads from a plan what is treated where. Only the steps are looked at; what else a plan holds, or comes to hold, is passed
+ * over.
+ */
+final class TreatedReader {
+    private final Knowledge knowledge;
+    private final Faults faults = new Faults();
+    private final Set<String> refs = new HashSet<>();
+
+    TreatedReader(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    /** What a plan treats, and of which case. */
+    record Read(String caseRef, List<TreatedSegment> segments) {}
+
+    Read read(String what, byte[] bytes) {
+        FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
+        faults.throwIfAny(what);
+        String format = root.requiredText("format");
+        if (!format.isEmpty() && !format.equals(SessionPlan.FORMAT)) {
+            root.fault("format", "must be \"" + SessionPlan.FORMAT + "\"");
+        }
+        String caseRef = root.requiredText("caseRef");
+        List<TreatedSegment> segments = new ArrayList<>();
+        for (FieldReader session : objects(root, "sessions")) {
+            objects(session, "steps").forEach(step -> segments.add(step(step)));
+        }
+        faults.throwIfAny(what);
+        return new Read(caseRef, segments);
+    }
+
+    private TreatedSegment step(FieldReader step) {
+        String ref = step.requiredText("ref");
+        if (!ref.isEmpty() && !refs.add(ref)) {
+            step.fault("ref", "\"" + ref + "\" stands twice in the plan");
+        }
+        Technique technique = step.required("technique", step.id("technique", knowledge.techniqueIds()))
+                .map(knowledge::technique)
+                .orElseGet(() -> knowledge.techniques().values().iterator().next());
+        return new TreatedSegment(
+                ref,
+                step.requiredWord("side", Limb.Side.class),
+                step.requiredWord("vein", Segment.Vein.class),
+                step.requiredWord("level", Segment.Level.class),
+                technique.id(),
+                technique.says(),
+                technique.family());
+    }
+
+    private static List<FieldReader> objects(FieldReader reader, String field) {
+        return reader.required(field, reader.objects(field)).orElse(List.of());
+    }
+}
