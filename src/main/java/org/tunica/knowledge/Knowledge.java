@@ -21,6 +21,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param hazards what could go wrong, by id
  * @param principles why the segments of a session are worked on in their order, by id
  * @param afterCare what scans look for afterwards and what is done about a clot, by id
+ * @param plain words and figures for patients
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -36,6 +37,7 @@ public record Knowledge(
         IntendedUse intendedUse,
         Map<String, Statement> principles,
         Map<String, Statement> afterCare,
+        PlainWords plain,
         Glossary glossary)
         implements KnownWords {
 

@@ -61,11 +61,16 @@ final class KnowledgeReader {
                 SafetyReader.intendedUse(file("knowledge/intended-use.yaml")),
                 entries("knowledge/work-order", KnowledgeReader::statement),
                 entries("knowledge/after-care", KnowledgeReader::statement),
+                new PlainWords(
+                        entries("knowledge/plain/ways", PlainReader::way),
+                        entries("knowledge/plain/figures", PlainReader::figure),
+                        entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 glossary);
         noStrangers();
         if (readable) {
             new KnowledgeChecks(knowledge, places, faults).check();
             new LedgerChecks(knowledge, places, faults).check();
+            new PlainChecks(knowledge, places, faults).check();
         }
         faults.throwIfAny("knowledge");
         return knowledge;
@@ -248,6 +253,7 @@ final class KnowledgeReader {
                 "knowledge/measurements",
                 "knowledge/work-order",
                 "knowledge/after-care",
+                "knowledge/plain/",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");

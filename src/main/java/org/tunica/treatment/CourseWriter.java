@@ -115,6 +115,7 @@ final class CourseWriter {
         SortedMap<Integer, FollowUp.Seen> byDay = new TreeMap<>();
         for (FollowUp.Visit visit : visits) {
             visit.segments().stream()
+                    .flatMap(List::stream)
                     .filter(seen -> seen.ref().equals(ref))
                     .forEach(seen -> byDay.put(visit.daysAfter(), seen));
         }

@@ -78,15 +78,16 @@ public record FollowUp(String caseRef, List<FollowedLimb> limbs) {
      *
      * @param daysAfter days since the procedure
      * @param painOfTen pain, 0 to 10
+     * @param segments what was seen of each segment; absent when none was looked at
      */
     public record Visit(
             int daysAfter,
             OptionalInt painOfTen,
             Optional<Ceap> ceap,
             Optional<SeverityGrades> vcss,
-            List<Seen> segments) {
+            Optional<List<Seen>> segments) {
         public Visit {
-            segments = List.copyOf(segments);
+            segments = segments.map(List::copyOf);
         }
     }
 

@@ -115,9 +115,10 @@ final class FollowUpReader {
         OptionalInt pain = numbers.whole(reader, "painOfTen", LIMBS + "visits.painOfTen");
         Optional<Ceap> ceap = ceap(reader, "ceap");
         Optional<SeverityGrades> vcss = grades(reader, "vcss");
-        List<FollowUp.Seen> seen = new ArrayList<>();
         Set<String> named = new HashSet<>();
-        reader.objects("segments").orElse(List.of()).forEach(part -> seen.add(seen(part, lengths, named)));
+        Optional<List<FollowUp.Seen>> seen = reader.objects("segments")
+                .map(parts ->
+                        parts.stream().map(part -> seen(part, lengths, named)).toList());
         reader.done();
         return new FollowUp.Visit(daysAfter.orElse(0), pain, ceap, vcss, seen);
     }

@@ -27,6 +27,7 @@ final class Altered {
                 all.intendedUse(),
                 all.principles(),
                 all.afterCare(),
+                all.plain(),
                 all.glossary());
     }
 }
