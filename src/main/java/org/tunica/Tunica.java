@@ -33,6 +33,7 @@ import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
+import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.FollowUpLimits;
 import org.tunica.treatment.ScanPlan;
 import org.tunica.treatment.Treatment;
@@ -103,6 +104,16 @@ public final class Tunica {
     /** One plan for every segment of a case under what its sessions share. */
     public SessionPlan plan(CaseFile caseFile) {
         return sessions.plan(caseFile, advise(caseFile));
+    }
+
+    /**
+     * Reads a plan that was written as JSON.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public SessionPlan readPlan(String what, byte[] json) {
+        return SessionPlan.read(what, json, knowledge);
     }
 
     /** A plan as JSON, {@code tunica-plan/1}; the same plan gives the same bytes. */
@@ -277,6 +288,7 @@ public final class Tunica {
         used.addAll(SessionPlanner.IDS);
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
+        used.addAll(DeliveredLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

@@ -44,6 +44,9 @@ public record Knowledge(
     /** How the path of a number starts that stands in a follow-up and not in a case. */
     public static final String FOLLOW_UP = "followup.";
 
+    /** How the path of a number starts that stands in a record of a delivery and not in a case. */
+    public static final String DELIVERED = "delivered.";
+
     /**
      * Loads and checks the knowledge of a bundle.
      *

@@ -75,7 +75,7 @@ final class KnowledgeChecks {
 
     private void measurement(String path, Measurement measurement) {
         provenance(place(path), measurement.provenance());
-        if (!path.startsWith(Knowledge.FOLLOW_UP)) {
+        if (!path.startsWith(Knowledge.DELIVERED) && !path.startsWith(Knowledge.FOLLOW_UP)) {
             known(place(path), path, CaseFile.NUMBERS, "number of a case");
         }
         unit(place(path), path, measurement.range().unit());

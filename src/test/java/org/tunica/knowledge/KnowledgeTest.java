@@ -246,6 +246,7 @@ class KnowledgeTest {
         Knowledge knowledge = Knowledge.of(Bundle.shipped());
         Map<String, String> units = knowledge.measurements().values().stream()
                 .filter(measurement -> !measurement.path().startsWith(Knowledge.FOLLOW_UP))
+                .filter(measurement -> !measurement.path().startsWith(Knowledge.DELIVERED))
                 .collect(Collectors.toMap(
                         Measurement::path, measurement -> measurement.range().unit()));
         assertEquals(Set.copyOf(CaseFile.NUMBERS), units.keySet());
