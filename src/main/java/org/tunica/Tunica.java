@@ -3,7 +3,9 @@ package org.tunica;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
@@ -20,6 +22,7 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
+import org.tunica.paper.Document;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.WindowPicture;
@@ -33,6 +36,7 @@ import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
+import org.tunica.sheet.PatientSheet;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.FollowUpLimits;
 import org.tunica.treatment.ScanPlan;
@@ -49,6 +53,7 @@ public final class Tunica {
     private final RuleBook rules;
     private final Planner planner;
     private final SessionPlanner sessions;
+    private final PatientSheet sheets;
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
@@ -62,6 +67,7 @@ public final class Tunica {
         });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
+        this.sheets = accepted(() -> new PatientSheet(knowledge));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -134,6 +140,25 @@ public final class Tunica {
         return Treatment.of(planName, planJson, followUpName, followUpJson, knowledge);
     }
 
+    /**
+     * A sheet for the patient: the options that can be talked about or, where a technique was chosen, that one alone.
+     *
+     * @param chosen id of the technique chosen, by segment; it goes before what the case says
+     * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique, or when a rule excludes what is chosen
+     */
+    public Document sheet(CaseFile caseFile, Map<String, String> chosen) {
+        Map<String, String> all = new TreeMap<>();
+        caseFile.limbs().stream()
+                .flatMap(limb -> limb.segments().stream())
+                .forEach(segment -> segment.chosen().ifPresent(technique -> all.put(segment.ref(), technique)));
+        chosen.forEach((ref, technique) -> {
+            segment(caseFile, ref);
+            known(technique);
+            all.put(ref, technique);
+        });
+        return sheets.of(advise(caseFile), all);
+    }
+
     /** A treatment as JSON, {@code tunica-treatment/1}. */
     public String toJson(Treatment treatment) {
         return JsonOutput.of(treatment);
@@ -166,6 +191,11 @@ public final class Tunica {
      */
     public Explanation explain(CaseFile caseFile, String segmentRef, String techniqueId) {
         segment(caseFile, segmentRef);
+        known(techniqueId);
+        return planner.explain(caseFile, release, new OptionKey(segmentRef, techniqueId));
+    }
+
+    private void known(String techniqueId) {
         if (!knowledge.techniqueIds().contains(techniqueId)) {
             throw new FaultyInput(
                     "input",
@@ -173,7 +203,6 @@ public final class Tunica {
                             "technique " + techniqueId,
                             "there is no such technique" + Nearest.hint(techniqueId, knowledge.techniqueIds()))));
         }
-        return planner.explain(caseFile, release, new OptionKey(segmentRef, techniqueId));
     }
 
     private static Segment segment(CaseFile caseFile, String ref) {

@@ -21,6 +21,7 @@ import picocli.CommandLine.ExitCode;
             CalibrateCommand.class,
             PlanCommand.class,
             FollowUpCommand.class,
+            SheetCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
             CommandLine.HelpCommand.class

@@ -23,7 +23,12 @@ public final class Paper {
      * @throws IllegalArgumentException for a drawing that holds more than shapes and text
      */
     public static String xhtml(Document document) {
-        return USUAL.pages.write(document);
+        return xhtml(document, Lettering.USUAL);
+    }
+
+    /** {@link #xhtml(Document)} in larger or usual letters. */
+    public static String xhtml(Document document, Lettering lettering) {
+        return USUAL.pages.write(document, lettering);
     }
 
     /**
@@ -32,7 +37,12 @@ public final class Paper {
      * @throws IllegalArgumentException as {@link #xhtml}
      */
     public static byte[] pdf(Document document) {
-        return USUAL.pdf.write(xhtml(document));
+        return pdf(document, Lettering.USUAL);
+    }
+
+    /** {@link #pdf(Document)} in larger or usual letters. */
+    public static byte[] pdf(Document document, Lettering lettering) {
+        return USUAL.pdf.write(xhtml(document, lettering));
     }
 
     private static byte[] resource(String name) {
