@@ -32,6 +32,7 @@ final class PlainChecks {
 
     private void way(PlainWay way, Set<String> placed) {
         source(way.id(), way.source(), way.change());
+        source(way.id() + ".may", way.may().source(), way.change());
         for (String technique : way.techniques()) {
             known(place(way.id()) + ".techniques", technique, knowledge.techniqueIds(), "technique");
             if (!placed.add(technique)) {
@@ -60,7 +61,7 @@ final class PlainChecks {
     }
 
     private String place(String id) {
-        return files.get(id) + ": " + id;
+        return files.get(id.replace(".may", "")) + ": " + id;
     }
 
     private void known(String place, String id, Collection<String> ids, String what) {

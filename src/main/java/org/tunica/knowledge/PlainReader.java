@@ -24,11 +24,20 @@ final class PlainReader {
                 list(reader, "position"),
                 list(reader, "time"),
                 list(reader, "after"),
+                may(reader),
                 reader.requiredText("source"),
                 reader.requiredWord("status", Standing.class),
                 reader.requiredText("change"));
         reader.done();
         return way;
+    }
+
+    private static PlainWay.May may(FieldReader way) {
+        FieldReader reader = way.required("may", way.object("may")).orElseGet(() -> way.emptyPart("may"));
+        PlainWay.May may = new PlainWay.May(
+                list(reader, "says"), reader.requiredText("source"), reader.requiredWord("status", Standing.class));
+        reader.done();
+        return may;
     }
 
     static PlainFigure figure(String id, FieldReader reader) {

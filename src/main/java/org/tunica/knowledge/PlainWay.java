@@ -13,6 +13,7 @@ import java.util.List;
  * @param position how one lies
  * @param time what takes how long
  * @param after what comes afterwards
+ * @param may what else may happen, told without a figure
  */
 public record PlainWay(
         String id,
@@ -24,6 +25,11 @@ public record PlainWay(
         List<String> position,
         List<String> time,
         List<String> after,
+        May may,
         String source,
         Standing standing,
-        String change) {}
+        String change) {
+
+    /** Harms without a figure. */
+    public record May(List<String> says, String source, Standing standing) {}
+}

@@ -1,6 +1,7 @@
 package org.tunica.sheet;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Knowledge;
@@ -15,6 +17,7 @@ import org.tunica.knowledge.PlainFigure;
 import org.tunica.knowledge.PlainWay;
 import org.tunica.knowledge.PlainWords;
 import org.tunica.knowledge.Source;
+import org.tunica.knowledge.Standing;
 import org.tunica.paper.Block;
 import org.tunica.paper.Document;
 import org.tunica.plan.Advice;
@@ -44,6 +47,7 @@ public final class PatientSheet {
             "sheet.no-benefit",
             "sheet.no-harm",
             "sheet.unchecked",
+            "sheet.may",
             "sheet.veins-again",
             "sheet.help",
             "sheet.call");
@@ -162,6 +166,8 @@ public final class PatientSheet {
                 new Block.Line("After", String.join(" ", way.after())))));
         figures(way, of, PlainFigure.Kind.BENEFIT, "What good it did in studies", "sheet.no-benefit", blocks);
         figures(way, of, PlainFigure.Kind.HARM, "What went wrong in studies", "sheet.no-harm", blocks);
+        blocks.add(new Block.Heading(plain.sentence("sheet.may")));
+        blocks.add(new Block.Points(way.may().says()));
         return new Document.Section(capital(way.name()), blocks);
     }
 
@@ -170,9 +176,7 @@ public final class PatientSheet {
         blocks.add(new Block.Heading(heading));
         for (Segment.Vein vein : veinsOf(of)) {
             List<List<String>> rows = figures(way, of, kind, vein)
-                    .map(figure -> List.of(
-                            FigureText.of(figure),
-                            figure.source() + ", " + figure.standing().word()))
+                    .map(figure -> List.of(FigureText.of(figure), cited(figure.source(), figure.standing())))
                     .toList();
             String name = capital(plain.sentence("vein." + vein.word()));
             if (rows.isEmpty()) {
@@ -214,6 +218,7 @@ public final class PatientSheet {
         List<Block.Line> counted = new ArrayList<>();
         ways(picked).forEach((way, of) -> {
             ids.add(way.source());
+            ids.add(way.may().source());
             Stream.of(PlainFigure.Kind.values())
                     .flatMap(kind -> veinsOf(of).stream().flatMap(vein -> figures(way, of, kind, vein)))
                     .distinct()
@@ -227,9 +232,23 @@ public final class PatientSheet {
                 "For your specialist: sources",
                 List.of(
                         paragraph("sheet.unchecked"),
+                        new Block.Paragraph(spoken(ways(picked).keySet())),
                         new Block.Lines(ids.stream().map(this::source).toList()),
                         new Block.Heading("What each study counted"),
                         new Block.Lines(counted)));
+    }
+
+    /** Where that stands which is told without a figure. */
+    private static String spoken(Collection<PlainWay> ways) {
+        return ways.stream()
+                .map(way -> capital(way.name()) + ": the day " + cited(way.source(), way.standing())
+                        + ", what else can happen "
+                        + cited(way.may().source(), way.may().standing()) + ".")
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String cited(String source, Standing standing) {
+        return source + ", " + standing.word();
     }
 
     private Block.Line source(String id) {
