@@ -32,6 +32,7 @@ import org.tunica.plan.Explanation;
 import org.tunica.plan.Planner;
 import org.tunica.plan.ScoreWeights;
 import org.tunica.plan.SegmentAdvice;
+import org.tunica.review.RuleReview;
 import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
@@ -48,6 +49,7 @@ public final class Tunica {
 
     private static @Nullable Tunica shipped;
 
+    private final Bundle bundle;
     private final Knowledge knowledge;
     private final Physics physics;
     private final RuleBook rules;
@@ -57,6 +59,7 @@ public final class Tunica {
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
+        this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
         this.physics = accepted(() -> new Physics(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
@@ -283,6 +286,11 @@ public final class Tunica {
     /** The JSON Schema of a follow-up, with the words and ranges of this release. */
     public String followUpSchema() {
         return new JsonSchemas(knowledge).ofFollowUp();
+    }
+
+    /** What a reviewer of these rules can ask of them. */
+    public RuleReview review() {
+        return RuleReview.of(bundle, knowledge, rules);
     }
 
     /** The knowledge in use. */

@@ -74,7 +74,21 @@ final class CaseReader {
                 patient.ids("conditions", known.conditionIds()));
         canLie.done();
         patient.done();
+        possible(read, patient);
         return read;
+    }
+
+    /** A rule that spares men the question of pregnancy must never meet a pregnant patient entered as male. */
+    private static void possible(Patient read, FieldReader patient) {
+        boolean male = read.sex().equals(Optional.of(Patient.Sex.MALE));
+        for (String field : List.of("pregnant", "breastfeeding")) {
+            Optional<Boolean> holds = field.equals("pregnant") ? read.pregnant() : read.breastfeeding();
+            if (male && holds.orElse(false)) {
+                patient.fault(
+                        field,
+                        "does not go with sex male; give the sex as female or other where pregnancy is possible");
+            }
+        }
     }
 
     private Room room(FieldReader room) {

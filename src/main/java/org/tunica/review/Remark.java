@@ -42,6 +42,7 @@ public record Remark(Kind kind, List<String> rules, List<String> places, String 
         OUT_OF_RANGE("limit out of range", true),
         DUPLICATE("stands twice", true),
         NO_HAZARD("no hazard named", true),
+        NO_SCENARIO("not shown by a scenario", true),
         CONFLICT("conflict", false),
         IN_VAIN("speaks in vain", false),
         SUBSUMED("says nothing new", false),

@@ -48,6 +48,16 @@ public final class RuleReview {
         return remarks.stream().sorted().toList();
     }
 
+    /**
+     * Which rules the scenarios of a folder leave unshown.
+     *
+     * @param features the folder of the scenarios
+     */
+    public List<Remark> unshown(Path features) throws IOException {
+        return new ScenarioChecks(rules.rules(), Scenario.in(features))
+                .remarks().stream().sorted().toList();
+    }
+
     /** Made-up facts at every boundary of every rule, with what the rule must say there. */
     public List<Probe> probes() {
         return new Prober(reasoning()).probes();

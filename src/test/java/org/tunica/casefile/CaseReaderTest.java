@@ -307,4 +307,18 @@ class CaseReaderTest {
             return e.faults().stream().map(Fault::toString).toList();
         }
     }
+
+    @Test
+    void aMaleSaidToBePregnantIsRefused_forRulesSpareMenTheQuestion() {
+        CaseTree tree = CaseTree.soundLeg()
+                .set("room", null)
+                .set("patient.sex", "male")
+                .set("patient.pregnant", true)
+                .set("patient.breastfeeding", true)
+                .set("room.devices", null);
+        FaultyInput faulty = assertThrows(FaultyInput.class, () -> CaseFile.read("case", tree.bytes(), KNOWN));
+        assertEquals(
+                List.of("$.patient.pregnant", "$.patient.breastfeeding"),
+                faulty.faults().stream().map(Fault::place).toList());
+    }
 }
