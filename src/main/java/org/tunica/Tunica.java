@@ -23,6 +23,7 @@ import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
 import org.tunica.paper.Document;
+import org.tunica.paper.Paper;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.WindowPicture;
@@ -39,7 +40,10 @@ import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
 import org.tunica.sheet.PatientSheet;
 import org.tunica.treatment.DeliveredLimits;
+import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.FollowUpLimits;
+import org.tunica.treatment.NoteWriter;
+import org.tunica.treatment.ProcedureNote;
 import org.tunica.treatment.ScanPlan;
 import org.tunica.treatment.Treatment;
 
@@ -56,6 +60,7 @@ public final class Tunica {
     private final Planner planner;
     private final SessionPlanner sessions;
     private final PatientSheet sheets;
+    private final NoteWriter notes;
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
@@ -71,6 +76,7 @@ public final class Tunica {
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
         this.sheets = accepted(() -> new PatientSheet(knowledge));
+        this.notes = accepted(() -> new NoteWriter(knowledge, physics.heatGiven()));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -123,6 +129,35 @@ public final class Tunica {
      */
     public SessionPlan readPlan(String what, byte[] json) {
         return SessionPlan.read(what, json, knowledge);
+    }
+
+    /**
+     * Reads the record of a delivered session.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path, and both numbers of a contradiction
+     */
+    public DeliveredSession readDelivered(String what, byte[] json) {
+        return DeliveredSession.read(what, json, knowledge);
+    }
+
+    /**
+     * The procedure note of a delivered session.
+     *
+     * @throws org.tunica.casefile.FaultyInput when plan and record do not belong together
+     */
+    public ProcedureNote note(SessionPlan plan, DeliveredSession delivered) {
+        return notes.write(plan, delivered);
+    }
+
+    /** A document as XHTML that stands alone. */
+    public String toHtml(Document document) {
+        return Paper.xhtml(document);
+    }
+
+    /** A document as PDF; the same document gives the same bytes. */
+    public byte[] toPdf(Document document) {
+        return Paper.pdf(document);
     }
 
     /** A plan as JSON, {@code tunica-plan/1}; the same plan gives the same bytes. */
@@ -291,6 +326,16 @@ public final class Tunica {
     /** What a reviewer of these rules can ask of them. */
     public RuleReview review() {
         return RuleReview.of(bundle, knowledge, rules);
+    }
+
+    /** The JSON Schema of a plan. */
+    public String planSchema() {
+        return new JsonSchemas(knowledge).ofPlan();
+    }
+
+    /** The JSON Schema of a record of a delivered session. */
+    public String deliveredSchema() {
+        return new JsonSchemas(knowledge).ofDelivered();
     }
 
     /** The knowledge in use. */

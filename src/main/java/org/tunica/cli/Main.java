@@ -22,6 +22,7 @@ import picocli.CommandLine.ExitCode;
             PlanCommand.class,
             FollowUpCommand.class,
             SheetCommand.class,
+            NoteCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
             CommandLine.HelpCommand.class

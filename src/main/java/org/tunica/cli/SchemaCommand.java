@@ -14,13 +14,15 @@ import picocli.CommandLine.TypeConversionException;
 /** Prints the JSON Schema of a contract. */
 @Command(
         name = "schema",
-        description = "Print the JSON Schema (2020-12) of a case, an advice or a follow-up.",
+        description = "Print the JSON Schema (2020-12) of what goes in and out.",
         mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
     /** The contracts there are. */
     enum Contract {
         CASE,
         ADVICE,
+        PLAN,
+        DELIVERED,
         FOLLOWUP;
 
         @Override
@@ -36,8 +38,8 @@ final class SchemaCommand implements Callable<Integer> {
             return Arrays.stream(Contract.values())
                     .filter(contract -> contract.toString().equals(name))
                     .findFirst()
-                    .orElseThrow(
-                            () -> new TypeConversionException("must be case, advice or followup, is \"" + name + "\""));
+                    .orElseThrow(() -> new TypeConversionException(
+                            "must be case, advice, plan, delivered or followup, is \"" + name + "\""));
         }
     }
 
@@ -63,6 +65,8 @@ final class SchemaCommand implements Callable<Integer> {
                         switch (contract) {
                             case CASE -> tunica.caseSchema();
                             case ADVICE -> tunica.adviceSchema();
+                            case PLAN -> tunica.planSchema();
+                            case DELIVERED -> tunica.deliveredSchema();
                             case FOLLOWUP -> tunica.followUpSchema();
                         });
         return 0;

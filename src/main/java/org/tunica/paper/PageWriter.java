@@ -7,6 +7,9 @@ import java.util.Map;
 final class PageWriter {
     private static final String XHTML = "http://www.w3.org/1999/xhtml";
 
+    /** Cells of so many letters are not broken into lines. */
+    private static final int KEPT_WHOLE = 16;
+
     private final String css;
 
     PageWriter(String css) {
@@ -92,13 +95,21 @@ final class PageWriter {
         out.close("tbody").close("table");
     }
 
+    /** A number and its unit stay together; the last column takes what is long. */
+    private static void cell(String text, boolean last, Markup out) {
+        boolean whole = !last && text.length() <= KEPT_WHOLE;
+        out.element("td", whole ? Map.of("class", "whole") : Map.of(), text);
+    }
+
     private static void table(Block.Table table, Markup out) {
         out.open("table", Map.of("class", "grid")).open("thead").open("tr");
         table.head().forEach(cell -> out.element("th", Map.of("scope", "col"), cell));
         out.close("tr").close("thead").open("tbody");
         for (List<String> row : table.rows()) {
             out.open("tr");
-            row.forEach(cell -> out.element("td", cell));
+            for (int i = 0; i < row.size(); i++) {
+                cell(row.get(i), i == row.size() - 1, out);
+            }
             out.close("tr");
         }
         out.close("tbody").close("table");

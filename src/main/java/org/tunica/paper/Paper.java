@@ -7,6 +7,9 @@ import java.nio.charset.StandardCharsets;
 
 /** Prints documents. Safe for several threads. */
 public final class Paper {
+    /** Without it a browser falls back to the ways of old pages. */
+    private static final String HTML = "<!DOCTYPE html>\n";
+
     private static final Paper USUAL = new Paper();
 
     private final PageWriter pages;
@@ -28,7 +31,7 @@ public final class Paper {
 
     /** {@link #xhtml(Document)} in larger or usual letters. */
     public static String xhtml(Document document, Lettering lettering) {
-        return USUAL.pages.write(document, lettering);
+        return HTML + USUAL.pages.write(document, lettering);
     }
 
     /**
@@ -42,7 +45,7 @@ public final class Paper {
 
     /** {@link #pdf(Document)} in larger or usual letters. */
     public static byte[] pdf(Document document, Lettering lettering) {
-        return USUAL.pdf.write(xhtml(document, lettering));
+        return USUAL.pdf.write(USUAL.pages.write(document, lettering));
     }
 
     private static byte[] resource(String name) {

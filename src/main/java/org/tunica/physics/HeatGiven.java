@@ -38,10 +38,17 @@ public final class HeatGiven {
     /**
      * How the vein lay while it was heated.
      *
-     * @param emptied whether it held no blood
-     * @param chilled whether the tumescence was chilled
+     * @param headDown whether the patient lay head-down, so that blood ran out of it
+     * @param tumescent whether fluid pressed it on the device
+     * @param chilled whether that fluid was chilled
      */
-    public record Circumstances(Optional<Boolean> emptied, Optional<Boolean> chilled) {}
+    public record Circumstances(Optional<Boolean> headDown, Optional<Boolean> tumescent, Optional<Boolean> chilled) {
+
+        /** Whether the vein held no blood. */
+        Optional<Boolean> emptied() {
+            return Maybe.and(headDown, tumescent);
+        }
+    }
 
     /**
      * What a setting did.

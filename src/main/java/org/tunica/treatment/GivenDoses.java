@@ -30,14 +30,17 @@ final class GivenDoses {
                 : tumescent;
     }
 
-    /** Whether all lidocaine is known to have held adrenaline. */
-    boolean adrenaline() {
-        boolean around = given(DeliveredSegment::tumescent).stream()
-                .allMatch(tumescent -> tumescent.adrenaline().orElse(false)
-                        || tumescent.lidocainePercent().equals(OptionalDouble.of(0)));
-        return around
-                && (session.otherLidocaineMg().orElse(0) == 0
-                        || session.otherAdrenaline().orElse(false));
+    /** The part of it that is not known to have held adrenaline. */
+    OptionalDouble plainLidocaineMg() {
+        OptionalDouble tumescent = sum(
+                segment ->
+                        segment.tumescent().filter(given -> !given.adrenaline().orElse(false)),
+                GivenDoses::lidocaineMg);
+        boolean plain = !session.otherAdrenaline().orElse(false);
+        return tumescent.isPresent() && plain
+                ? OptionalDouble.of(
+                        tumescent.getAsDouble() + session.otherLidocaineMg().orElse(0))
+                : tumescent;
     }
 
     OptionalDouble foamMl() {

@@ -33,6 +33,10 @@ public final class HeatBalance {
             this.unit = unit;
         }
 
+        String says() {
+            return says;
+        }
+
         String with(double value) {
             return Rounded.text(value) + " " + unit;
         }
