@@ -41,10 +41,12 @@ import org.tunica.session.SessionPlanner;
 import org.tunica.sheet.PatientSheet;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.DeliveredSession;
+import org.tunica.treatment.FollowUp;
 import org.tunica.treatment.FollowUpLimits;
 import org.tunica.treatment.NoteWriter;
 import org.tunica.treatment.ProcedureNote;
 import org.tunica.treatment.ScanPlan;
+import org.tunica.treatment.TreatedPlan;
 import org.tunica.treatment.Treatment;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
@@ -166,16 +168,33 @@ public final class Tunica {
     }
 
     /**
-     * What was done by a plan and how it went.
+     * Reads from a plan what was to be treated where.
      *
-     * @param planName name of the plan, for messages
-     * @param planJson {@code tunica-plan/1}
-     * @param followUpName name of the follow-up, for messages
-     * @param followUpJson {@code tunica-followup/1}
-     * @throws org.tunica.casefile.FaultyInput with every fault of one of them, or of the two together
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
      */
-    public Treatment treatment(String planName, byte[] planJson, String followUpName, byte[] followUpJson) {
-        return Treatment.of(planName, planJson, followUpName, followUpJson, knowledge);
+    public TreatedPlan readTreated(String what, byte[] json) {
+        return TreatedPlan.read(what, json, knowledge);
+    }
+
+    /**
+     * Reads a follow-up, {@code tunica-followup/1}.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public FollowUp readFollowUp(String what, byte[] json) {
+        return FollowUp.read(what, json, knowledge);
+    }
+
+    /**
+     * What was done and how it went.
+     *
+     * @param delivered records of the sessions; without any, what was planned counts as done
+     * @throws org.tunica.casefile.FaultyInput with every way in which they do not belong together
+     */
+    public Treatment treatment(TreatedPlan planned, List<DeliveredSession> delivered, FollowUp followUp) {
+        return Treatment.of(planned, delivered, followUp, knowledge);
     }
 
     /**

@@ -1,8 +1,10 @@
 package org.tunica.cli;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import org.tunica.plan.Advice;
+import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.Treatment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,16 +16,17 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "followup",
         description =
-                "Put a plan and what was seen afterwards together: how each segment stands by the definition named, the class"
+                "Put a plan, what was delivered and what was seen afterwards together: how each segment stands by the definition named, the class"
                         + " of a clot, complications, the change of severity, the scan due next.",
         footer = {"", Advice.CAUTION},
         mixinStandardHelpOptions = true)
 final class FollowUpCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "PLAN.json", description = "The plan, as plan --json wrote it.")
-    private String plan = "";
-
-    @Parameters(index = "1", paramLabel = "FOLLOWUP.json", description = "What was seen; - reads standard input.")
-    private String followUp = "";
+    @Parameters(
+            paramLabel = "PLAN.json [DELIVERED.json ...] FOLLOWUP.json",
+            hideParamSyntax = true,
+            arity = "2..*",
+            description = "The plan as plan --json wrote it, records of what was delivered, and last what was seen.")
+    private List<String> files = List.of();
 
     @Option(names = "--json", description = "Print as JSON (tunica-treatment/1).")
     private boolean json;
@@ -44,10 +47,15 @@ final class FollowUpCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         TextWidth.check(width, spec);
-        byte[] planned = InputFile.read(plan);
-        byte[] seen = InputFile.read(followUp);
+        int last = files.size() - 1;
+        byte[] plan = InputFile.read(files.get(0));
+        byte[] seen = InputFile.read(files.get(last));
         Tunica tunica = Tunica.shipped();
-        Treatment treatment = tunica.treatment(plan, planned, followUp, seen);
+        List<DeliveredSession> delivered = files.subList(1, last).stream()
+                .map(file -> tunica.readDelivered(file, InputFile.read(file)))
+                .toList();
+        Treatment treatment = tunica.treatment(
+                tunica.readTreated(files.get(0), plan), delivered, tunica.readFollowUp(files.get(last), seen));
         spec.commandLine()
                 .getOut()
                 .print(json ? tunica.toJson(treatment) : new FollowUpText(tunica.knowledge(), width).of(treatment));

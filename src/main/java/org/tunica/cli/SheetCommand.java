@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
         name = "sheet",
         description =
                 "Write a sheet for the patient in plain words: the options that can be talked about or the one chosen, the"
-                        + " day, what studies found as natural frequencies. Without --out it is printed as XHTML.",
+                        + " day, what studies found as natural frequencies. Without --out it is printed as text.",
         footer = {"", Advice.CAUTION},
         mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
@@ -38,6 +38,12 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = "Write to a file that ends in .html or .pdf.")
     private String out = "";
 
+    @Option(
+            names = "--width",
+            paramLabel = "COLUMNS",
+            description = "Width of the text, 60 to 160 (default: that of the terminal).")
+    private int width = TextWidth.ofTerminal();
+
     @Spec
     private CommandSpec spec;
 
@@ -47,6 +53,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        TextWidth.check(width, spec);
         String name = out.toLowerCase(Locale.ROOT);
         boolean pdf = name.endsWith(".pdf");
         if (!out.isEmpty() && !pdf && !name.endsWith(".html")) {
@@ -56,7 +63,7 @@ final class SheetCommand implements Callable<Integer> {
         Tunica tunica = Tunica.shipped();
         Document sheet = tunica.sheet(tunica.readCase(file, bytes), chosen);
         if (out.isEmpty()) {
-            spec.commandLine().getOut().print(Paper.xhtml(sheet, Lettering.LARGE));
+            spec.commandLine().getOut().print(new PaperText(width).of(sheet));
         } else {
             OutputFile.replacing(out)
                     .write(

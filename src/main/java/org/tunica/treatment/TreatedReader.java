@@ -3,6 +3,7 @@ package org.tunica.treatment;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FieldReader;
@@ -14,8 +15,8 @@ import org.tunica.knowledge.Technique;
 import org.tunica.session.SessionPlan;
 
 /**
- * Reads from a plan what is treated where. Only the steps are looked at; what else a plan holds, or comes to hold, is passed
- * over.
+ * Reads from a plan what is treated where. Only the steps are looked at, and what else a plan holds is passed over: a leg
+ * is followed for years, longer than the rest of a plan may keep its form.
  */
 final class TreatedReader {
     private final Knowledge knowledge;
@@ -26,10 +27,7 @@ final class TreatedReader {
         this.knowledge = knowledge;
     }
 
-    /** What a plan treats, and of which case. */
-    record Read(String caseRef, List<TreatedSegment> segments) {}
-
-    Read read(String what, byte[] bytes) {
+    TreatedPlan read(String what, byte[] bytes) {
         FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
         faults.throwIfAny(what);
         String format = root.requiredText("format");
@@ -42,7 +40,7 @@ final class TreatedReader {
             objects(session, "steps").forEach(step -> segments.add(step(step)));
         }
         faults.throwIfAny(what);
-        return new Read(caseRef, segments);
+        return new TreatedPlan(caseRef, segments, false);
     }
 
     private TreatedSegment step(FieldReader step) {
@@ -60,7 +58,8 @@ final class TreatedReader {
                 step.requiredWord("level", Segment.Level.class),
                 technique.id(),
                 technique.says(),
-                technique.family());
+                technique.family(),
+                OptionalDouble.empty());
     }
 
     private static List<FieldReader> objects(FieldReader reader, String field) {

@@ -1,5 +1,6 @@
 package org.tunica.treatment;
 
+import java.util.OptionalDouble;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Family;
@@ -10,6 +11,7 @@ import org.tunica.knowledge.Family;
  * @param ref name of the segment in the case
  * @param technique id of the technique
  * @param says the technique in words
+ * @param deliveredLengthCm length treated by the record of the delivery
  */
 public record TreatedSegment(
         String ref,
@@ -18,4 +20,5 @@ public record TreatedSegment(
         Segment.Level level,
         String technique,
         String says,
-        Family family) {}
+        Family family,
+        OptionalDouble deliveredLengthCm) {}

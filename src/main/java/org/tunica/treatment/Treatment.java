@@ -1,6 +1,7 @@
 package org.tunica.treatment;
 
 import java.util.List;
+import java.util.Optional;
 import org.tunica.casefile.Faults;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.Advice;
@@ -31,19 +32,16 @@ public record Treatment(
     }
 
     /**
-     * A plan and its follow-up put together.
+     * A plan, what was delivered of it and its follow-up put together.
      *
-     * @param planName name of the plan, for messages
-     * @param planJson a plan, {@code tunica-plan/1}
-     * @param followUpName name of the follow-up, for messages
-     * @param followUpJson a follow-up, {@code tunica-followup/1}
-     * @throws org.tunica.casefile.FaultyInput with every fault of one of them, or of the two together
+     * @param planned a plan
+     * @param delivered records of its sessions; without any, what was planned counts as done
+     * @throws org.tunica.casefile.FaultyInput with every way in which they do not belong together
      */
     public static Treatment of(
-            String planName, byte[] planJson, String followUpName, byte[] followUpJson, Knowledge knowledge) {
-        TreatedReader.Read plan = new TreatedReader(knowledge).read(planName, planJson);
-        FollowUp followUp = FollowUp.read(followUpName, followUpJson, knowledge);
-        belongTogether(plan, followUp, followUpName);
+            TreatedPlan planned, List<DeliveredSession> delivered, FollowUp followUp, Knowledge knowledge) {
+        TreatedPlan plan = planned.with(delivered, knowledge);
+        belongTogether(plan, followUp);
         List<Course.LimbCourse> limbs = new CourseWriter(knowledge).limbs(plan.segments(), followUp);
         return new Treatment(
                 FORMAT,
@@ -62,24 +60,33 @@ public record Treatment(
                 .anyMatch(treated -> treated.ref().equals(segment.ref()));
     }
 
-    private static void belongTogether(TreatedReader.Read plan, FollowUp followUp, String what) {
+    private static void belongTogether(TreatedPlan plan, FollowUp followUp) {
         Faults faults = new Faults();
         if (!plan.caseRef().equals(followUp.caseRef())) {
             faults.add("$.caseRef", "the plan is of case \"" + plan.caseRef() + "\", this is of another");
         }
-        for (FollowUp.FollowedLimb limb : followUp.limbs()) {
-            for (FollowUp.TreatedLength treated : limb.treated()) {
-                boolean planned = plan.segments().stream()
-                        .anyMatch(segment -> segment.ref().equals(treated.ref()) && segment.side() == limb.side());
-                if (!planned) {
-                    faults.add(
-                            "segment " + treated.ref(),
-                            "the plan treats none of that name in the "
-                                    + limb.side().word() + " leg");
-                }
-            }
+        followUp.limbs().forEach(limb -> limb.treated().forEach(treated -> treated(plan, limb, treated, faults)));
+        faults.throwIfAny("follow-up");
+    }
+
+    private static void treated(
+            TreatedPlan plan, FollowUp.FollowedLimb limb, FollowUp.TreatedLength treated, Faults faults) {
+        String place = "segment " + treated.ref();
+        Optional<TreatedSegment> found = plan.segments().stream()
+                .filter(segment -> segment.ref().equals(treated.ref()) && segment.side() == limb.side())
+                .findFirst();
+        if (found.isEmpty()) {
+            faults.add(
+                    place,
+                    (plan.delivered() ? "what was delivered" : "the plan") + " treats none of that name in the "
+                            + limb.side().word() + " leg");
         }
-        faults.throwIfAny(what);
+        found.map(TreatedSegment::deliveredLengthCm)
+                .filter(length -> length.isPresent() && length.getAsDouble() != treated.treatedLengthCm())
+                .ifPresent(length -> faults.add(
+                        place,
+                        "the record of the delivery says " + Plain.number(length.getAsDouble())
+                                + " cm were treated, this says " + Plain.number(treated.treatedLengthCm())));
     }
 
     /** Every sentence and number of knowledge/ it needs, so that a release without one is refused at the start. */

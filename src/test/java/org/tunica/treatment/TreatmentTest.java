@@ -141,14 +141,11 @@ class TreatmentTest {
     void aFollowUpOfAnotherCaseOrLegIsRefused() {
         FaultyInput refused = assertThrows(
                 FaultyInput.class,
-                () -> Treatment.of(
-                        "plan",
+                () -> join(
                         plan("adhesive"),
-                        "follow-up",
                         bytes(followUp("adhesive-open-stump", "", "")
                                 .replace("demo", "other")
-                                .replace("left", "right")),
-                        KNOWLEDGE));
+                                .replace("left", "right"))));
         assertEquals(2, refused.faults().size());
         assertTrue(refused.getMessage().contains("the plan treats none of that name in the right leg"));
     }
@@ -157,13 +154,50 @@ class TreatmentTest {
     void aPlanOfAnotherFormatIsRefused() {
         FaultyInput refused = assertThrows(
                 FaultyInput.class,
-                () -> Treatment.of(
-                        "plan",
-                        bytes("{\"format\":\"tunica-case/1\"}"),
-                        "follow-up",
-                        bytes(followUp("adhesive-open-stump", "", "")),
-                        KNOWLEDGE));
+                () -> join(bytes("{\"format\":\"tunica-case/1\"}"), bytes(followUp("adhesive-open-stump", "", ""))));
         assertTrue(refused.getMessage().contains("tunica-plan/1"));
+    }
+
+    @Test
+    void whatWasDeliveredGoesBeforeThePlan() {
+        Treatment treatment = Treatment.of(
+                TreatedPlan.read("plan", plan("laser-1470-radial"), KNOWLEDGE),
+                List.of(delivered("{\"ref\":\"L1\",\"technique\":\"adhesive\",\"treatedLengthCm\":30},"
+                        + "{\"ref\":\"L2\",\"notDone\":\"no access\"}")),
+                FollowUp.read("follow-up", bytes(followUp("adhesive-open-stump", "", "")), KNOWLEDGE),
+                KNOWLEDGE);
+        assertEquals(
+                "adhesive", treatment.limbs().get(0).segments().get(0).treated().technique());
+        assertEquals(List.of(), treatment.notFollowed());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    {"ref":"L1","technique":"adhesive","treatedLengthCm":28} | says 28 cm were treated, this says 30
+                    {"ref":"L1","notDone":"no access"}                       | what was delivered treats none of that name
+                    {"ref":"L9","technique":"adhesive"}                      | was delivered and is not in the plan
+                    """)
+    void whatWasDeliveredMustBelongToIt(String segment, String expected) {
+        TreatedPlan plan = TreatedPlan.read("plan", plan("adhesive"), KNOWLEDGE);
+        FollowUp followUp = FollowUp.read("follow-up", bytes(followUp("adhesive-open-stump", "", "")), KNOWLEDGE);
+        List<DeliveredSession> delivered = List.of(delivered(segment));
+        FaultyInput refused = assertThrows(FaultyInput.class, () -> Treatment.of(plan, delivered, followUp, KNOWLEDGE));
+        assertTrue(refused.getMessage().contains(expected), refused.getMessage());
+    }
+
+    private static DeliveredSession delivered(String segments) {
+        return DeliveredSession.read(
+                "delivered",
+                bytes("{\"format\":\"tunica-delivered/1\",\"caseRef\":\"demo\",\"segments\":[" + segments + "]}"),
+                KNOWLEDGE);
+    }
+
+    private static Treatment join(byte[] plan, byte[] followUp) {
+        return Treatment.of(
+                TreatedPlan.read("plan", plan, KNOWLEDGE),
+                List.of(),
+                FollowUp.read("follow-up", followUp, KNOWLEDGE),
+                KNOWLEDGE);
     }
 
     private static ScanPlan.Scan next(String... visits) {
@@ -173,10 +207,7 @@ class TreatmentTest {
     private static Course.SeverityChange severity(String before, String after) {
         String json = followUp(
                 "adhesive-open-stump", "\"vcssBefore\":" + before + ",", "{\"daysAfter\":90,\"vcss\":" + after + "}");
-        return Treatment.of("plan", plan("adhesive"), "follow-up", bytes(json), KNOWLEDGE)
-                .limbs()
-                .get(0)
-                .severity();
+        return join(plan("adhesive"), bytes(json)).limbs().get(0).severity();
     }
 
     private static Course.SegmentCourse segment(String technique, String definition, String... visits) {
@@ -188,12 +219,7 @@ class TreatmentTest {
     }
 
     private static Treatment treatment(String technique, String definition, String... visits) {
-        return Treatment.of(
-                "plan",
-                plan(technique),
-                "follow-up",
-                bytes(followUp(definition, "", String.join(",", visits))),
-                KNOWLEDGE);
+        return join(plan(technique), bytes(followUp(definition, "", String.join(",", visits))));
     }
 
     private static String visit(int day, String seen) {
