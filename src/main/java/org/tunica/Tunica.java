@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
@@ -204,16 +203,11 @@ public final class Tunica {
      * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique, or when a rule excludes what is chosen
      */
     public Document sheet(CaseFile caseFile, Map<String, String> chosen) {
-        Map<String, String> all = new TreeMap<>();
-        caseFile.limbs().stream()
-                .flatMap(limb -> limb.segments().stream())
-                .forEach(segment -> segment.chosen().ifPresent(technique -> all.put(segment.ref(), technique)));
         chosen.forEach((ref, technique) -> {
             segment(caseFile, ref);
             known(technique);
-            all.put(ref, technique);
         });
-        return sheets.of(advise(caseFile), all);
+        return sheets.of(caseFile, advise(caseFile), chosen);
     }
 
     /** A treatment as JSON, {@code tunica-treatment/1}. */

@@ -52,6 +52,7 @@ class RecordsTest {
             "slight",
             "points",
             "amount",
+            "severityPoints",
             "limit",
             "wouldTake",
             "at");

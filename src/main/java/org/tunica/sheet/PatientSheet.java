@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.PlainFigure;
@@ -76,12 +78,27 @@ public final class PatientSheet {
     }
 
     /**
-     * The sheet.
+     * The sheet of a case.
+     *
+     * @param chosen id of the technique chosen, by segment; it goes before what the case says
+     * @throws org.tunica.casefile.FaultyInput when a rule excludes what is chosen
+     */
+    public Document of(CaseFile caseFile, Advice advice, Map<String, String> chosen) {
+        Map<String, String> all = new TreeMap<>();
+        caseFile.limbs().stream()
+                .flatMap(limb -> limb.segments().stream())
+                .forEach(segment -> segment.chosen().ifPresent(technique -> all.put(segment.ref(), technique)));
+        all.putAll(chosen);
+        return of(advice, all);
+    }
+
+    /**
+     * The sheet of an advice.
      *
      * @param chosen id of the technique chosen, by segment
      * @throws org.tunica.casefile.FaultyInput when a rule excludes what is chosen
      */
-    public Document of(Advice advice, Map<String, String> chosen) {
+    Document of(Advice advice, Map<String, String> chosen) {
         List<Picked> picked = advice.segments().stream()
                 .map(segment -> Picked.of(segment, Optional.ofNullable(chosen.get(segment.ref()))))
                 .toList();

@@ -102,13 +102,27 @@ final class CourseWriter {
         List<Course.SeenAt> seen = new ArrayList<>();
         SortedMap<Integer, FollowUp.Seen> byDay = byDay(treated.ref(), visits);
         byDay.forEach((day, one) -> seen.add(seenAt(segment, treated, day, one, seen)));
-        List<Integer> scanned = byDay.entrySet().stream()
-                .filter(entry -> entry.getValue().scanned())
-                .map(Map.Entry::getKey)
-                .toList();
-        ScanPlan.Scan next =
-                ScanPlan.of(segment.family(), segment.vein(), knowledge).next(scanned, lastClot(byDay), knowledge);
+        ScanPlan.Scan next = next(segment, byDay);
         return new Course.SegmentCourse(segment, treated.treatedLengthCm(), treated.closure(), seen, next);
+    }
+
+    /** A segment that was treated again starts its scans anew from that day. */
+    private ScanPlan.Scan next(TreatedSegment segment, SortedMap<Integer, FollowUp.Seen> byDay) {
+        Optional<Map.Entry<Integer, FollowUp.Seen>> again = byDay.entrySet().stream()
+                .filter(entry -> entry.getValue().treatedAgain())
+                .reduce((earlier, later) -> later);
+        int start = again.map(Map.Entry::getKey).orElse(0);
+        Family family = again.flatMap(entry -> entry.getValue().again())
+                .map(FollowUp.Again::scannedLike)
+                .orElse(segment.family());
+        SortedMap<Integer, FollowUp.Seen> since = again.isPresent() ? byDay.tailMap(start + 1) : byDay;
+        List<Integer> scanned = since.entrySet().stream()
+                .filter(entry -> entry.getValue().scanned())
+                .map(entry -> entry.getKey() - start)
+                .toList();
+        return ScanPlan.of(family, segment.vein(), knowledge)
+                .next(scanned, lastClot(byDay).map(day -> day - start), knowledge)
+                .laterBy(start);
     }
 
     private static SortedMap<Integer, FollowUp.Seen> byDay(String ref, List<FollowUp.Visit> visits) {

@@ -8,6 +8,7 @@ import org.tunica.casefile.Ceap;
 import org.tunica.casefile.KnownWords;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Word;
+import org.tunica.knowledge.Family;
 
 /**
  * How it went after a closure, as it was recorded: {@code tunica-followup/1}. What is absent is unknown. Immutable.
@@ -113,6 +114,11 @@ public record FollowUp(String caseRef, List<FollowedLimb> limbs) {
         boolean scanned() {
             return openLengthCm.isPresent() || refluxSeconds.isPresent() || clot.isPresent();
         }
+
+        /** Whether something was done to it again. */
+        boolean treatedAgain() {
+            return again.filter(done -> done != Again.NONE).isPresent();
+        }
     }
 
     /** A clot at the deep end of the treated vein. */
@@ -133,6 +139,17 @@ public record FollowUp(String caseRef, List<FollowedLimb> limbs) {
         ADHESIVE,
         FOCUSED_ULTRASOUND,
         PHLEBECTOMY,
-        SURGERY
+        SURGERY;
+
+        /** The family whose scans it gets; a clot after heat alone has a first scan of its own. */
+        Family scannedLike() {
+            return switch (this) {
+                case HEAT -> Family.HEAT;
+                case MECHANOCHEMICAL -> Family.MECHANOCHEMICAL;
+                case ADHESIVE -> Family.ADHESIVE;
+                case FOCUSED_ULTRASOUND -> Family.FOCUSED_ULTRASOUND;
+                case NONE, FOAM, LIQUID_SCLEROTHERAPY, PHLEBECTOMY, SURGERY -> Family.FOAM;
+            };
+        }
     }
 }

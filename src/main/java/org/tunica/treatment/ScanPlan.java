@@ -48,7 +48,13 @@ public record ScanPlan(List<Scan> scans) {
             Statement why,
             String source,
             String standing,
-            boolean optional) {}
+            boolean optional) {
+
+        /** The same scan when the procedure was so many days later. */
+        Scan laterBy(long days) {
+            return new Scan(fromDays + days, byDays + days, looksAt, why, source, standing, optional);
+        }
+    }
 
     /** The plan for a segment. */
     public static ScanPlan of(Family family, Segment.Vein vein, Knowledge knowledge) {

@@ -109,6 +109,18 @@ class TreatmentTest {
     }
 
     @Test
+    void aSegmentTreatedAgainStartsItsScansAnew() { // 1 week, then 1 to 3 months: common practice, no source
+        String again = visit(80, "\"openLengthCm\":8,\"again\":\"foam\"");
+        assertEquals(87, next(visit(6, "\"openLengthCm\":0"), again).byDays());
+        assertEquals("scan.first.other", next(again).why().id());
+        assertEquals(80 + 91, next(again, visit(86, "\"openLengthCm\":0")).byDays());
+        assertEquals(
+                365, next(visit(80, "\"openLengthCm\":8,\"again\":\"none\"")).byDays());
+        String clot = visit(80, "\"clot\":\"into-deep-vein\",\"deepLumenPercent\":10,\"again\":\"foam\"");
+        assertEquals(87, next(clot).byDays());
+    }
+
+    @Test
     void severityIsToldAsPlainChange() { // S-0083
         Course.SeverityChange change = severity(SCORED.formatted(3), SCORED.formatted(0));
         assertEquals(OptionalInt.of(4), change.before());
