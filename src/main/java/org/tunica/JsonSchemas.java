@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Ceap;
 import org.tunica.casefile.KnownWords;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Patient;
@@ -33,6 +34,8 @@ import org.tunica.session.SessionPlan;
 import org.tunica.treatment.DeliveredHeat;
 import org.tunica.treatment.DeliveredSegment;
 import org.tunica.treatment.DeliveredSession;
+import org.tunica.treatment.FollowUp;
+import org.tunica.treatment.SeverityGrades;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -67,7 +70,10 @@ final class JsonSchemas {
             Map.entry(DeliveredSegment.Tumescent.class, "delivered.segments.tumescent."),
             Map.entry(DeliveredSegment.Sclerosant.class, "delivered.segments.sclerosant."),
             Map.entry(DeliveredSegment.Adhesive.class, "delivered.segments.adhesive."),
-            Map.entry(DeliveredSegment.ClosingDuplex.class, "delivered.segments.closingDuplex."));
+            Map.entry(DeliveredSegment.ClosingDuplex.class, "delivered.segments.closingDuplex."),
+            Map.entry(FollowUp.TreatedLength.class, "followup.limbs.treated."),
+            Map.entry(FollowUp.Visit.class, "followup.limbs.visits."),
+            Map.entry(FollowUp.Seen.class, "followup.limbs.visits.segments."));
 
     private final KnownWords known;
 
@@ -109,6 +115,22 @@ final class JsonSchemas {
         return config;
     }
 
+    /** The schema of a follow-up. */
+    String ofFollowUp() {
+        SchemaGeneratorConfigBuilder config = config();
+        config.forFields()
+                .withRequiredCheck(JsonSchemas::required)
+                .withNullableCheck(field -> !required(field))
+                .withNumberInclusiveMinimumResolver(field -> bound(field, PlausibleRange::min))
+                .withNumberInclusiveMaximumResolver(field -> bound(field, PlausibleRange::max))
+                .withStringPatternResolver(JsonSchemas::pattern)
+                .withArrayMinItemsResolver(
+                        field -> List.of("limbs", "treated").contains(field.getDeclaredName()) ? 1 : null)
+                .withArrayMaxItemsResolver(
+                        field -> field.getDeclaredName().equals("visits") ? FollowUp.MOST_VISITS : null);
+        return JsonOutput.of(named(config, FollowUp.class, FollowUp.FORMAT, "Tunica follow-up"));
+    }
+
     /** The schema of an advice. */
     String ofAdvice() {
         SchemaGeneratorConfigBuilder config = config();
@@ -135,6 +157,9 @@ final class JsonSchemas {
         }
         if (erased == OptionalInt.class) {
             return inline(node.put("type", "integer"));
+        }
+        if (erased == Ceap.class) {
+            return inline(node.put("type", "string").put("pattern", "\\S"));
         }
         if (erased.isEnum() && Word.class.isAssignableFrom(erased)) {
             ArrayNode words = node.put("type", "string").putArray("enum");
@@ -167,12 +192,22 @@ final class JsonSchemas {
     }
 
     private @Nullable BigDecimal bound(FieldScope field, ToDoubleFunction<PlausibleRange> end) {
-        String place = PLACES.get(field.getDeclaringType().getErasedType());
+        String place = place(field);
         return place == null
                 ? null
-                : known.plausibleRange(place + field.getDeclaredName())
+                : known.plausibleRange(place)
                         .map(range -> BigDecimal.valueOf(end.applyAsDouble(range)))
                         .orElse(null);
+    }
+
+    /** Where a number has its range; the ten grades of a severity score share one. */
+    private static @Nullable String place(FieldScope field) {
+        Class<?> owner = field.getDeclaringType().getErasedType();
+        if (owner == SeverityGrades.class) {
+            return "followup.vcss";
+        }
+        String place = PLACES.get(owner);
+        return place == null ? null : place + field.getDeclaredName();
     }
 
     private @Nullable Collection<?> ids(FieldScope field) {
@@ -206,6 +241,7 @@ final class JsonSchemas {
     private static @Nullable String pattern(FieldScope field) {
         Class<?> owner = field.getDeclaringType().getErasedType();
         boolean entered = owner == CaseFile.class
+                || owner == FollowUp.class
                 || owner == DeliveredSession.Person.class
                 || PLACES.containsKey(owner)
                 || PARTS.contains(owner);

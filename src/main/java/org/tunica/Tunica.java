@@ -3,6 +3,7 @@ package org.tunica;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -36,11 +37,16 @@ import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
+import org.tunica.sheet.PatientSheet;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.DeliveredSession;
+import org.tunica.treatment.FollowUp;
 import org.tunica.treatment.FollowUpLimits;
 import org.tunica.treatment.NoteWriter;
 import org.tunica.treatment.ProcedureNote;
+import org.tunica.treatment.ScanPlan;
+import org.tunica.treatment.TreatedPlan;
+import org.tunica.treatment.Treatment;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
 public final class Tunica {
@@ -54,6 +60,7 @@ public final class Tunica {
     private final RuleBook rules;
     private final Planner planner;
     private final SessionPlanner sessions;
+    private final PatientSheet sheets;
     private final NoteWriter notes;
     private final Advice.Release release;
 
@@ -63,8 +70,13 @@ public final class Tunica {
         this.physics = accepted(() -> new Physics(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
         everyNumberIsUsed();
+        accepted(() -> {
+            Treatment.check(knowledge);
+            return knowledge;
+        });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
+        this.sheets = accepted(() -> new PatientSheet(knowledge));
         this.notes = accepted(() -> new NoteWriter(knowledge, physics.heatGiven()));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
@@ -155,6 +167,55 @@ public final class Tunica {
     }
 
     /**
+     * Reads from a plan what was to be treated where.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public TreatedPlan readTreated(String what, byte[] json) {
+        return TreatedPlan.read(what, json, knowledge);
+    }
+
+    /**
+     * Reads a follow-up, {@code tunica-followup/1}.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public FollowUp readFollowUp(String what, byte[] json) {
+        return FollowUp.read(what, json, knowledge);
+    }
+
+    /**
+     * What was done and how it went.
+     *
+     * @param delivered records of the sessions; without any, what was planned counts as done
+     * @throws org.tunica.casefile.FaultyInput with every way in which they do not belong together
+     */
+    public Treatment treatment(TreatedPlan planned, List<DeliveredSession> delivered, FollowUp followUp) {
+        return Treatment.of(planned, delivered, followUp, knowledge);
+    }
+
+    /**
+     * A sheet for the patient: the options that can be talked about or, where a technique was chosen, that one alone.
+     *
+     * @param chosen id of the technique chosen, by segment; it goes before what the case says
+     * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique, or when a rule excludes what is chosen
+     */
+    public Document sheet(CaseFile caseFile, Map<String, String> chosen) {
+        chosen.forEach((ref, technique) -> {
+            segment(caseFile, ref);
+            known(technique);
+        });
+        return sheets.of(caseFile, advise(caseFile), chosen);
+    }
+
+    /** A treatment as JSON, {@code tunica-treatment/1}. */
+    public String toJson(Treatment treatment) {
+        return JsonOutput.of(treatment);
+    }
+
+    /**
      * What the settings of a heat device do to the wall of one segment.
      *
      * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique, a technique that is no heat device, a
@@ -181,6 +242,11 @@ public final class Tunica {
      */
     public Explanation explain(CaseFile caseFile, String segmentRef, String techniqueId) {
         segment(caseFile, segmentRef);
+        known(techniqueId);
+        return planner.explain(caseFile, release, new OptionKey(segmentRef, techniqueId));
+    }
+
+    private void known(String techniqueId) {
         if (!knowledge.techniqueIds().contains(techniqueId)) {
             throw new FaultyInput(
                     "input",
@@ -188,7 +254,6 @@ public final class Tunica {
                             "technique " + techniqueId,
                             "there is no such technique" + Nearest.hint(techniqueId, knowledge.techniqueIds()))));
         }
-        return planner.explain(caseFile, release, new OptionKey(segmentRef, techniqueId));
     }
 
     private static Segment segment(CaseFile caseFile, String ref) {
@@ -266,6 +331,11 @@ public final class Tunica {
         return new JsonSchemas(knowledge).ofAdvice();
     }
 
+    /** The JSON Schema of a follow-up, with the words and ranges of this release. */
+    public String followUpSchema() {
+        return new JsonSchemas(knowledge).ofFollowUp();
+    }
+
     /** What a reviewer of these rules can ask of them. */
     public RuleReview review() {
         return RuleReview.of(bundle, knowledge, rules);
@@ -312,6 +382,7 @@ public final class Tunica {
         used.addAll(ScoreWeights.IDS);
         used.addAll(SessionPlanner.IDS);
         used.addAll(FollowUpLimits.IDS);
+        used.addAll(ScanPlan.IDS);
         used.addAll(DeliveredLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()

@@ -43,6 +43,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.treatment")
             .layer("picture")
             .definedBy("org.tunica.picture")
+            .layer("sheet")
+            .definedBy("org.tunica.sheet")
             .layer("paper")
             .definedBy("org.tunica.paper")
             .layer("front door")
@@ -69,6 +71,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan", "session", "paper")
             .whereLayer("picture")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
+            .whereLayer("sheet")
+            .mayOnlyAccessLayers("casefile", "knowledge", "plan", "paper")
             .whereLayer("paper")
             .mayNotAccessAnyLayer()
             .whereLayer("front door")
@@ -83,6 +87,7 @@ class ArchitectureTest {
                     "session",
                     "treatment",
                     "paper",
+                    "sheet",
                     "picture")
             .whereLayer("cli")
             .mayOnlyAccessLayers(
@@ -97,6 +102,7 @@ class ArchitectureTest {
                     "session",
                     "treatment",
                     "paper",
+                    "sheet",
                     "picture");
 
     @ArchTest
@@ -114,6 +120,7 @@ class ArchitectureTest {
                     "org.tunica.session",
                     "org.tunica.treatment",
                     "org.tunica.paper",
+                    "org.tunica.sheet",
                     "org.tunica.picture",
                     "org.tunica.cli");
 

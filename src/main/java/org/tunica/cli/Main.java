@@ -20,6 +20,8 @@ import picocli.CommandLine.ExitCode;
             WindowCommand.class,
             CalibrateCommand.class,
             PlanCommand.class,
+            FollowUpCommand.class,
+            SheetCommand.class,
             NoteCommand.class,
             RulesCommand.class,
             SchemaCommand.class,

@@ -22,7 +22,8 @@ final class SchemaCommand implements Callable<Integer> {
         CASE,
         ADVICE,
         PLAN,
-        DELIVERED;
+        DELIVERED,
+        FOLLOWUP;
 
         @Override
         public String toString() {
@@ -38,7 +39,7 @@ final class SchemaCommand implements Callable<Integer> {
                     .filter(contract -> contract.toString().equals(name))
                     .findFirst()
                     .orElseThrow(() -> new TypeConversionException(
-                            "must be case, advice, plan or delivered, is \"" + name + "\""));
+                            "must be case, advice, plan, delivered or followup, is \"" + name + "\""));
         }
     }
 
@@ -66,6 +67,7 @@ final class SchemaCommand implements Callable<Integer> {
                             case ADVICE -> tunica.adviceSchema();
                             case PLAN -> tunica.planSchema();
                             case DELIVERED -> tunica.deliveredSchema();
+                            case FOLLOWUP -> tunica.followUpSchema();
                         });
         return 0;
     }

@@ -17,11 +17,11 @@ final class PageWriter {
     }
 
     /** One head element, body and all; readable as XML and as HTML. */
-    String write(Document document) {
+    String write(Document document, Lettering lettering) {
         Markup out = new Markup();
         out.open("html", Map.of("xmlns", XHTML, "lang", document.language()));
         head(document, out);
-        out.open("body");
+        out.open("body", lettering == Lettering.LARGE ? Map.of("class", "large") : Map.of());
         running(document, out);
         out.element("h1", document.title());
         document.sections().forEach(section -> section(section, out));

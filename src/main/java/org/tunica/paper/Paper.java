@@ -26,7 +26,12 @@ public final class Paper {
      * @throws IllegalArgumentException for a drawing that holds more than shapes and text
      */
     public static String xhtml(Document document) {
-        return HTML + USUAL.pages.write(document);
+        return xhtml(document, Lettering.USUAL);
+    }
+
+    /** {@link #xhtml(Document)} in larger or usual letters. */
+    public static String xhtml(Document document, Lettering lettering) {
+        return HTML + USUAL.pages.write(document, lettering);
     }
 
     /**
@@ -35,7 +40,12 @@ public final class Paper {
      * @throws IllegalArgumentException as {@link #xhtml}
      */
     public static byte[] pdf(Document document) {
-        return USUAL.pdf.write(USUAL.pages.write(document));
+        return pdf(document, Lettering.USUAL);
+    }
+
+    /** {@link #pdf(Document)} in larger or usual letters. */
+    public static byte[] pdf(Document document, Lettering lettering) {
+        return USUAL.pdf.write(USUAL.pages.write(document, lettering));
     }
 
     private static byte[] resource(String name) {
