@@ -13,6 +13,7 @@ import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Nearest;
 import org.tunica.casefile.Segment;
+import org.tunica.firmness.FirmAdviser;
 import org.tunica.heat.BenchFile;
 import org.tunica.heat.Calibration;
 import org.tunica.heat.CalibrationReport;
@@ -59,6 +60,7 @@ public final class Tunica {
     private final Physics physics;
     private final RuleBook rules;
     private final Planner planner;
+    private final FirmAdviser firmness;
     private final SessionPlanner sessions;
     private final PatientSheet sheets;
     private final NoteWriter notes;
@@ -78,6 +80,7 @@ public final class Tunica {
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
         this.sheets = accepted(() -> new PatientSheet(knowledge));
         this.notes = accepted(() -> new NoteWriter(knowledge, physics.heatGiven()));
+        this.firmness = accepted(() -> new FirmAdviser(knowledge, physics, rules, planner, sessions::minutes));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -114,12 +117,12 @@ public final class Tunica {
 
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
-        return planner.advise(caseFile, release);
+        return firmness.firm(caseFile, planner.advise(caseFile, release));
     }
 
     /** One plan for every segment of a case under what its sessions share. */
     public SessionPlan plan(CaseFile caseFile) {
-        return sessions.plan(caseFile, advise(caseFile));
+        return sessions.plan(caseFile, planner.advise(caseFile, release));
     }
 
     /**
@@ -223,7 +226,8 @@ public final class Tunica {
      */
     public SegmentWindow heatWindow(CaseFile caseFile, String segmentRef, String techniqueId) {
         SegmentWindow window = physics.heatWindows().of(caseFile, segment(caseFile, segmentRef), techniqueId);
-        SegmentAdvice advice = advise(caseFile.only(segmentRef)).segments().get(0);
+        SegmentAdvice advice =
+                planner.advise(caseFile.only(segmentRef), release).segments().get(0);
         return advice.options().stream()
                 .filter(option -> option.technique().equals(techniqueId))
                 .map(option -> window.standing(
@@ -381,6 +385,7 @@ public final class Tunica {
         used.addAll(physics.quantitiesUsed());
         used.addAll(ScoreWeights.IDS);
         used.addAll(SessionPlanner.IDS);
+        used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
         used.addAll(DeliveredLimits.IDS);

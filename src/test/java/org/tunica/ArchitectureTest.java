@@ -37,6 +37,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.review")
             .layer("plan")
             .definedBy("org.tunica.plan")
+            .layer("firmness")
+            .definedBy("org.tunica.firmness")
             .layer("session")
             .definedBy("org.tunica.session")
             .layer("treatment")
@@ -65,6 +67,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "physics", "rules")
             .whereLayer("plan")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules")
+            .whereLayer("firmness")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "rules", "plan")
             .whereLayer("session")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("treatment")
@@ -84,6 +88,7 @@ class ArchitectureTest {
                     "rules",
                     "review",
                     "plan",
+                    "firmness",
                     "session",
                     "treatment",
                     "paper",
@@ -117,6 +122,7 @@ class ArchitectureTest {
                     "org.tunica.rules",
                     "org.tunica.review",
                     "org.tunica.plan",
+                    "org.tunica.firmness",
                     "org.tunica.session",
                     "org.tunica.treatment",
                     "org.tunica.paper",

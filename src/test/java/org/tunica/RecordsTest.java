@@ -56,7 +56,10 @@ class RecordsTest {
             "severityPoints",
             "limit",
             "wouldTake",
-            "at");
+            "at",
+            "by",
+            "recorded",
+            "deviations");
 
     @Test
     void everyNumberNamesItsUnit() {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Standing;
 import org.tunica.plan.Advice;
+import org.tunica.plan.FirmnessAdvice;
 import org.tunica.plan.NearMissAdvice;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
@@ -82,6 +83,16 @@ final class AdviceText {
             unranked(segment, standing);
         }
         nearMisses(segment);
+        segment.firmness().ifPresent(firmness -> firmness(firmness));
+    }
+
+    private void firmness(FirmnessAdvice firmness) {
+        new FirmnessText(knowledge, why).lines(firmness).forEach(line -> {
+            if (line.indent() == 0) {
+                out.append('\n');
+            }
+            paragraph(MARGIN + line.indent(), line.text());
+        });
     }
 
     private void nearMisses(SegmentAdvice segment) {

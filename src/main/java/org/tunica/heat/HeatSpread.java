@@ -50,6 +50,25 @@ public record HeatSpread(
                 warmed(runs, HeatRun::skin));
     }
 
+    /**
+     * The same with the depths in walls times a factor, for a wall that is another than was drawn around. The
+     * probabilities are spread over the error of the wall already and stay.
+     */
+    public HeatSpread perWallTimes(double factor) {
+        return new HeatSpread(
+                setting,
+                draws,
+                killProbability,
+                delayedProbability,
+                charProbability,
+                killDepthMm,
+                killDepthPerWall.times(factor),
+                delayedDepthPerWall.times(factor),
+                perforationIndex,
+                nerve,
+                skin);
+    }
+
     private static double share(List<HeatRun> runs, Predicate<HeatRun> holds) {
         return (double) runs.stream().filter(holds).count() / runs.size();
     }

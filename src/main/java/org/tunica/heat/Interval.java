@@ -11,6 +11,11 @@ public record Interval(double p10, double p50, double p90) {
         return new Interval(point(sorted, 0.1), point(sorted, 0.5), point(sorted, 0.9));
     }
 
+    /** Every point times a factor. */
+    Interval times(double factor) {
+        return new Interval(p10 * factor, p50 * factor, p90 * factor);
+    }
+
     private static double point(double[] sorted, double share) {
         double place = share * (sorted.length - 1);
         int i = Math.min((int) place, sorted.length - 1);

@@ -16,4 +16,10 @@ public record ProposedSetting(
         HeatSpread spread,
         Death death,
         boolean staysWithinLimits,
-        SettingLimit limit) {}
+        SettingLimit limit) {
+
+    /** The same setting with another spread. */
+    public ProposedSetting with(HeatSpread newSpread) {
+        return new ProposedSetting(setting, run, newSpread, death, staysWithinLimits, limit);
+    }
+}

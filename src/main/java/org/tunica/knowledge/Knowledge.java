@@ -23,6 +23,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param principles why the segments of a session are worked on in their order, by id
  * @param afterCare what scans look for afterwards and what is done about a clot, by id
  * @param plain words and figures for patients
+ * @param rates how many treated veins stayed closed, by id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -40,6 +41,7 @@ public record Knowledge(
         Map<String, Statement> principles,
         Map<String, Statement> afterCare,
         PlainWords plain,
+        Map<String, PublishedRate> rates,
         Glossary glossary)
         implements KnownWords {
 

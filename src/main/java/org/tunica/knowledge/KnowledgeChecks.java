@@ -1,5 +1,6 @@
 package org.tunica.knowledge;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,14 +9,18 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.Nearest;
+import org.tunica.casefile.Segment;
 
 /** Checks that go across files: every source, change, field and setting named must exist. */
 final class KnowledgeChecks {
     private static final Pattern DOI = Pattern.compile("10\\.\\d{4,9}/\\S+");
     private static final String GLOSSARY = "knowledge/glossary.yaml: ";
+    private static final List<String> VEINS =
+            Arrays.stream(Segment.Vein.values()).map(Segment.Vein::word).toList();
     private static final int FIRST_YEAR = 1940;
     private static final int LAST_YEAR = 2100;
 
@@ -36,6 +41,7 @@ final class KnowledgeChecks {
             provenance(place(id), quantity.provenance());
             listedByItsChange(id, quantity.provenance().change());
         });
+        knowledge.rates().values().forEach(this::rate);
         knowledge.measurements().forEach(this::measurement);
         everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
@@ -71,6 +77,18 @@ final class KnowledgeChecks {
                 faults.add(place + ".year", year + " is not a year of this literature");
             }
         });
+    }
+
+    private void rate(PublishedRate rate) {
+        provenance(place(rate.id()), rate.provenance());
+        listedByItsChange(rate.id(), rate.provenance().change());
+        rate.techniques()
+                .forEach(id -> known(
+                        place(rate.id()) + ".techniques",
+                        id,
+                        knowledge.techniques().keySet(),
+                        "technique"));
+        rate.veins().forEach(vein -> known(place(rate.id()) + ".veins", vein, VEINS, "vein"));
     }
 
     private void measurement(String path, Measurement measurement) {
@@ -170,16 +188,20 @@ final class KnowledgeChecks {
     private void limit(String place, ChangeRecord change, String limit) {
         if (limit.endsWith(ChangeRecord.GROUP)) {
             String group = limit.substring(0, limit.length() - 1);
-            if (knowledge.quantities().keySet().stream().noneMatch(id -> id.startsWith(group))) {
+            if (listable().noneMatch(id -> id.startsWith(group))) {
                 faults.add(place, "there is no quantity of the group " + limit);
             }
             return;
         }
-        known(place, limit, knowledge.quantities().keySet(), "quantity");
+        known(place, limit, listable().toList(), "quantity");
         Quantity quantity = knowledge.quantities().get(limit);
         if (quantity != null && !quantity.provenance().change().equals(change.number())) {
             faults.add(place, limit + " names change " + quantity.provenance().change());
         }
+    }
+
+    private Stream<String> listable() {
+        return Stream.concat(knowledge.quantities().keySet().stream(), knowledge.rates().keySet().stream());
     }
 
     /** Two fields with the same sentence would make a rule mean either. */

@@ -26,6 +26,7 @@ final class KnowledgeReader {
             "knowledge/limits/",
             "knowledge/doses",
             "knowledge/weights",
+            "knowledge/criteria",
             "knowledge/tissue",
             "knowledge/heat-devices",
             "knowledge/posture");
@@ -66,6 +67,7 @@ final class KnowledgeReader {
                         entries("knowledge/plain/ways", PlainReader::way),
                         entries("knowledge/plain/figures", PlainReader::figure),
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
+                entries("knowledge/rates", RateReader::rate),
                 glossary);
         noStrangers();
         if (readable) {
@@ -256,6 +258,7 @@ final class KnowledgeReader {
                 "knowledge/work-order",
                 "knowledge/after-care",
                 "knowledge/plain/",
+                "knowledge/rates",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");

@@ -108,7 +108,7 @@ final class HeatPlanner {
                 device, wallMm, blood, chilled.get(), down(nerve.getAsDouble()), down(skin.getAsDouble()), spread);
         HeatOutlook known = remembered.get(key);
         if (known == null) {
-            known = compute(key);
+            known = compute(key, radiusMm);
             remembered.put(key, known);
         }
         return Optional.of(known);
@@ -127,15 +127,16 @@ final class HeatPlanner {
         return blood && model.isLaser(device) ? model.deviceRadiusMm(device) + bloodFilmMm : model.wrapRadiusMm(device);
     }
 
-    private HeatOutlook compute(Key key) {
+    private HeatOutlook compute(Key key, double radiusMm) {
         Validity.Range walls = model.validity().wall();
         if (key.wallMm() < walls.min() || key.wallMm() > walls.max()) {
             return HeatOutlook.silent(
+                    radiusMm,
                     key.wallMm(),
                     "a wall of " + key.wallMm() + " mm on the device lies outside the " + walls.min() + " to "
                             + walls.max() + " mm the model answers for");
         }
-        return HeatOutlook.of(key.wallMm(), proposer.get().propose(key.device(), slice(key), key.spread()));
+        return HeatOutlook.of(radiusMm, key.wallMm(), proposer.get().propose(key.device(), slice(key), key.spread()));
     }
 
     private VeinSlice slice(Key key) {

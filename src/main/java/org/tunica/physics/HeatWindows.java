@@ -47,8 +47,9 @@ public final class HeatWindows {
         Technique technique = heatTechnique(techniqueId);
         measured(segment);
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
-        OptionNumbers option =
-                new OptionCalculator(heat, StrongFoam.of(knowledge), caseFile, segment, numbers).numbers(technique);
+        OptionNumbers option = new OptionCalculator(
+                        heat, heat::outlook, StrongFoam.of(knowledge), caseFile, segment, numbers)
+                .numbers(technique);
         Optional<Boolean> chilled = caseFile.room().tumescent().flatMap(Room.Tumescent::chilled);
         VeinSlice slice = slice(segment, technique.id(), numbers, option.bloodless(), chilled);
         HeatModel model = heat.model();

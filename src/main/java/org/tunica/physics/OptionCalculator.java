@@ -16,14 +16,21 @@ final class OptionCalculator {
     private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
     private final HeatPlanner heat;
+    private final Outlooks outlooks;
     private final StrongFoam strongFoam;
     private final CaseFile caseFile;
     private final Segment segment;
     private final SegmentNumbers numbers;
 
     OptionCalculator(
-            HeatPlanner heat, StrongFoam strongFoam, CaseFile caseFile, Segment segment, SegmentNumbers numbers) {
+            HeatPlanner heat,
+            Outlooks outlooks,
+            StrongFoam strongFoam,
+            CaseFile caseFile,
+            Segment segment,
+            SegmentNumbers numbers) {
         this.heat = heat;
+        this.outlooks = outlooks;
         this.strongFoam = strongFoam;
         this.caseFile = caseFile;
         this.segment = segment;
@@ -46,7 +53,7 @@ final class OptionCalculator {
                 cm -> cm * technique.quantity("tumescentMlPerCm").value());
         Optional<Boolean> bloodless = Maybe.and(numbers.headDownPossible(), tumescent());
         double radiusMm = heat.radiusMm(technique.id(), bloodless.equals(Optional.of(false)));
-        Optional<HeatOutlook> outlook = heat.outlook(technique.id(), caseFile, segment, numbers.wall(), bloodless);
+        Optional<HeatOutlook> outlook = outlooks.outlook(technique.id(), caseFile, segment, numbers.wall(), bloodless);
         return new OptionNumbers(
                 numbers.wall()
                         .map(wall -> OptionalDouble.of(wall.wallOnRadiusMm(radiusMm)))

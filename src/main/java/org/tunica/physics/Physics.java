@@ -58,10 +58,29 @@ public final class Physics {
     /** Computes the numbers of one segment of a case. */
     public Derived derive(CaseFile caseFile, Segment segment) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
-        OptionCalculator calculator = new OptionCalculator(heat, strongFoam, caseFile, segment, numbers);
+        OptionCalculator calculator = new OptionCalculator(heat, heat::outlook, strongFoam, caseFile, segment, numbers);
         // one technique does not depend on another, so the heat model may use every core
         Map<String, OptionNumbers> options = knowledge.techniques().values().parallelStream()
                 .collect(Collectors.toConcurrentMap(Technique::id, calculator::numbers));
         return new Derived(numbers, Collections.unmodifiableMap(new TreeMap<>(options)));
+    }
+
+    /**
+     * Computes the numbers of a segment that is not quite as measured, at the heat settings chosen for what was measured:
+     * the depth that dies stays, the wall it must pass is another. What nerve and skin feel is spread over the errors of
+     * their gaps already and stays too.
+     *
+     * @param chosen the numbers of the segment as measured
+     */
+    public Derived deriveAtSameSettings(CaseFile caseFile, Segment segment, Derived chosen) {
+        SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
+        OptionCalculator calculator =
+                new OptionCalculator(heat, new SameSettings(chosen)::outlook, strongFoam, caseFile, segment, numbers);
+        Map<String, OptionNumbers> options = new TreeMap<>();
+        knowledge
+                .techniques()
+                .values()
+                .forEach(technique -> options.put(technique.id(), calculator.numbers(technique)));
+        return new Derived(numbers, Collections.unmodifiableMap(options));
     }
 }

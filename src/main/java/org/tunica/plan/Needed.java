@@ -2,6 +2,7 @@ package org.tunica.plan;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.tunica.rules.Condition;
 import org.tunica.rules.Verdict;
@@ -12,9 +13,14 @@ final class Needed {
 
     /** "not recorded: depth to the skin, wall thickness". */
     static String line(List<Verdict> needs) {
+        return "not recorded: " + String.join(", ", nouns(needs));
+    }
+
+    /** What is not recorded, in alphabetical order. */
+    static Set<String> nouns(List<Verdict> needs) {
         TreeSet<String> nouns = new TreeSet<>();
         needs.forEach(verdict -> nouns.addAll(nouns(verdict)));
-        return "not recorded: " + String.join(", ", nouns);
+        return nouns;
     }
 
     private static List<String> nouns(Verdict verdict) {

@@ -10,6 +10,8 @@ import org.tunica.knowledge.Family;
  * One technique for one segment: how it stands and why.
  *
  * @param rank 1 is first; absent when not ranked
+ * @param firstPlaceShare share of draws over errors, models, rates and weights in which it leads, 0 to 1; absent when not
+ *     ranked
  * @param says the technique in words
  * @param why the standing in one line
  * @param score points of the ranking; absent when not ranked
@@ -19,6 +21,7 @@ import org.tunica.knowledge.Family;
  */
 public record OptionAdvice(
         OptionalInt rank,
+        OptionalDouble firstPlaceShare,
         String technique,
         String says,
         Family family,
@@ -33,19 +36,17 @@ public record OptionAdvice(
         List<Reason> needs) {
 
     OptionAdvice withRank(int newRank) {
+        return with(OptionalInt.of(newRank), firstPlaceShare);
+    }
+
+    /** The same with the share of draws in which it leads. */
+    public OptionAdvice withFirstPlaceShare(double share) {
+        return with(rank, OptionalDouble.of(share));
+    }
+
+    private OptionAdvice with(OptionalInt newRank, OptionalDouble newShare) {
         return new OptionAdvice(
-                OptionalInt.of(newRank),
-                technique,
-                says,
-                family,
-                standing,
-                why,
-                score,
-                scoreTree,
-                settings,
-                predicted,
-                reasons,
-                cautions,
-                needs);
+                newRank, newShare, technique, says, family, standing, why, score, scoreTree, settings, predicted,
+                reasons, cautions, needs);
     }
 }

@@ -28,6 +28,7 @@ final class OptionWriter {
         Optional<Score> score = standing.ranked() ? Optional.of(scoring.score(judged)) : Optional.empty();
         return new OptionAdvice(
                 OptionalInt.empty(),
+                OptionalDouble.empty(),
                 technique.id(),
                 technique.says(),
                 technique.family(),

@@ -29,6 +29,7 @@ public final class Planner {
     private final Physics physics;
     private final RuleBook rules;
     private final OptionWriter writer;
+    private final Scoring scoring;
 
     /** A planner over the knowledge, models and rules of one release. */
     public Planner(Knowledge knowledge, Physics physics, RuleBook rules) {
@@ -36,6 +37,7 @@ public final class Planner {
         this.physics = physics;
         this.rules = rules;
         this.writer = new OptionWriter(knowledge);
+        this.scoring = new Scoring(ScoreWeights.of(knowledge));
     }
 
     /** The advice for every segment of the case, in the order of the case. */
@@ -88,11 +90,36 @@ public final class Planner {
                 misses);
     }
 
-    private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment) {
-        Derived derived = physics.derive(caseFile, segment);
-        List<Considered> options = knowledge.techniques().values().stream()
+    /** Every technique for a segment, to judge it as it is or as it might be; in the order of their ids. */
+    public List<Considered> considered(CaseFile caseFile, Limb limb, Segment segment, Derived derived) {
+        return knowledge.techniques().values().stream()
                 .map(technique -> new Considered(caseFile, limb, segment, technique, derived))
                 .toList();
+    }
+
+    /** How each of these options would stand, and with how many points; no words, for many trials in a row. */
+    public List<Rated> rate(List<Considered> options) {
+        return rate(options, options.stream().map(rules::facts).toList());
+    }
+
+    /** The same with facts that need not be those of the case. */
+    public List<Rated> rate(List<Considered> options, List<OptionFacts> facts) {
+        return judged(options, rules.judge(facts)).values().stream()
+                .map(this::rated)
+                .toList();
+    }
+
+    private Rated rated(Judged judged) {
+        return new Rated(
+                judged.option().technique().id(),
+                judged.standing(),
+                scoring.points(judged),
+                Needed.nouns(judged.needs()));
+    }
+
+    private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment) {
+        Derived derived = physics.derive(caseFile, segment);
+        List<Considered> options = considered(caseFile, limb, segment, derived);
         List<OptionFacts> facts = options.stream().map(rules::facts).toList();
         List<Verdict> verdicts = rules.judge(facts);
         Map<OptionKey, Judged> judged = judged(options, verdicts);
@@ -104,7 +131,8 @@ public final class Planner {
                 segment.level(),
                 derived(derived),
                 Ranking.rank(written),
-                NearMissWriter.write(rules.nearMisses(facts, verdicts), judged));
+                NearMissWriter.write(rules.nearMisses(facts, verdicts), judged),
+                Optional.empty());
     }
 
     private static Map<OptionKey, Judged> judged(List<Considered> options, List<Verdict> verdicts) {

@@ -12,6 +12,21 @@ final class Scoring {
         this.weights = weights;
     }
 
+    /** The points alone, the value of {@link #score}. */
+    double points(Judged judged) {
+        double sum = weights.base();
+        for (Verdict verdict : judged.reasonsFor()) {
+            sum += weights.of(Judged.strength(verdict));
+        }
+        for (Verdict verdict : judged.reasonsAgainst()) {
+            sum -= weights.of(Judged.strength(verdict));
+        }
+        for (Verdict verdict : judged.cautions()) {
+            sum -= weights.ofCaution(Judged.strength(verdict));
+        }
+        return sum;
+    }
+
     Score score(Judged judged) {
         List<Score> parts = new ArrayList<>();
         parts.add(Score.leaf(weights.base(), "every option starts here"));

@@ -11,6 +11,7 @@ import org.tunica.casefile.Segment;
  *
  * @param nearMisses numbers that lie so close to a limit that a little difference would change how a technique stands;
  *     the gravest and nearest first
+ * @param firmness how firm the ranking is; absent when nothing is ranked
  */
 public record SegmentAdvice(
         String ref,
@@ -19,7 +20,13 @@ public record SegmentAdvice(
         Segment.Level level,
         DerivedAdvice derived,
         List<OptionAdvice> options,
-        List<NearMissAdvice> nearMisses) {
+        List<NearMissAdvice> nearMisses,
+        Optional<FirmnessAdvice> firmness) {
+
+    /** The same with how firm the ranking is. */
+    public SegmentAdvice with(List<OptionAdvice> newOptions, FirmnessAdvice newFirmness) {
+        return new SegmentAdvice(ref, side, vein, level, derived, newOptions, nearMisses, Optional.of(newFirmness));
+    }
 
     /**
      * The computed numbers of the segment, rounded for reading.

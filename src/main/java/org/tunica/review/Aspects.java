@@ -20,8 +20,8 @@ import org.tunica.knowledge.Provenance;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.SettingRange;
 import org.tunica.knowledge.Source;
+import org.tunica.knowledge.Statement;
 import org.tunica.knowledge.Technique;
-import org.tunica.knowledge.WorkPrinciple;
 import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
 
@@ -60,6 +60,7 @@ final class Aspects {
                 .one("family", technique.family().word())
                 .list("need", technique.needs().stream())
                 .list("drug", technique.drugs().stream())
+                .maybe("generator", technique.generator())
                 .maybe("note", technique.note());
         technique
                 .quantities()
@@ -167,7 +168,7 @@ final class Aspects {
                 .one("why", accepted.why());
     }
 
-    static Aspects of(WorkPrinciple principle) {
+    static Aspects of(Statement principle) {
         return new Aspects()
                 .one("words", principle.says())
                 .one("source", principle.source())

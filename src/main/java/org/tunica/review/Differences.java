@@ -17,8 +17,8 @@ import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Source;
+import org.tunica.knowledge.Statement;
 import org.tunica.knowledge.Technique;
-import org.tunica.knowledge.WorkPrinciple;
 import org.tunica.rules.Rule;
 
 /** Compares what two releases say, entry by entry; in which file or order it stands does not count. */
@@ -77,12 +77,7 @@ final class Differences {
                 after.accepted(),
                 Aspects::of,
                 accepted -> String.join(" and ", accepted.rules()));
-        compare(
-                Difference.Part.WORK_PRINCIPLE,
-                before.principles(),
-                after.principles(),
-                Aspects::of,
-                WorkPrinciple::says);
+        compare(Difference.Part.WORK_PRINCIPLE, before.principles(), after.principles(), Aspects::of, Statement::says);
     }
 
     private <T> void compare(

@@ -3,6 +3,7 @@ package org.tunica.rules;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import org.tunica.knowledge.GlossaryField;
 
 /** An option with the answers of all fields, which conditions ask. Immutable. */
@@ -49,6 +50,15 @@ public final class OptionFacts implements AnswerBook {
     public OptionFacts with(GlossaryField field, Answer answer) {
         Answer[] changed = answers.clone();
         changed[field.place()] = answer;
+        return new OptionFacts(key, changed, elsewhere);
+    }
+
+    /** The same option with other answers at some places. */
+    OptionFacts with(int[] places, IntFunction<Answer> answer) {
+        Answer[] changed = answers.clone();
+        for (int place : places) {
+            changed[place] = answer.apply(place);
+        }
         return new OptionFacts(key, changed, elsewhere);
     }
 

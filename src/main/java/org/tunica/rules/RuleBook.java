@@ -1,5 +1,6 @@
 package org.tunica.rules;
 
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -23,9 +24,13 @@ public final class RuleBook {
     /** In the order of the glossary. */
     private final List<Function<Considered, Answer>> fields;
 
+    /** Places of the fields that are numbers. */
+    private final int[] numbers;
+
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final DroolsEngine engine;
     private final NearMisses nearMisses;
+    private final NumberBands bands;
 
     private RuleBook(
             Knowledge knowledge,
@@ -34,8 +39,13 @@ public final class RuleBook {
             Map<String, Function<Segment, Answer>> segmentFields) {
         this.rules = List.copyOf(rules);
         this.fields = List.copyOf(fields);
+        this.numbers = knowledge.glossary().fields().values().stream()
+                .filter(field -> field.kind() == GlossaryField.Kind.NUMBER)
+                .mapToInt(GlossaryField::place)
+                .toArray();
         this.segmentFields = segmentFields;
         this.engine = new DroolsEngine(rules);
+        this.bands = new NumberBands(rules);
         this.nearMisses = new NearMisses(rules, engine, knowledge.value(NEAR_SHARE));
     }
 
@@ -96,6 +106,11 @@ public final class RuleBook {
         return new OptionFacts(option.key(), answers, elsewhere);
     }
 
+    /** What the fields say about an option that differs from one before in its numbers alone; the rest is taken over. */
+    public OptionFacts facts(Considered option, OptionFacts before) {
+        return before.with(numbers, place -> fields.get(place).apply(option));
+    }
+
     /**
      * The verdicts of all rules over some options, in a total order that does not depend on the order of rules or
      * options.
@@ -104,6 +119,22 @@ public final class RuleBook {
      */
     public List<Verdict> judge(Collection<OptionFacts> options) {
         return engine.judge(options);
+    }
+
+    /**
+     * Where the numbers of an option lie among the limits of the rules. Two states of an option that differ in numbers
+     * alone, with equal bands, get the same verdicts.
+     */
+    public BitSet bands(OptionFacts option) {
+        return bands.of(option);
+    }
+
+    /**
+     * Answers that stand for all a field can have: a number in every band between the limits of the rules, every word, yes
+     * and no, nothing or one word of a set.
+     */
+    public List<Answer> possibleAnswers(GlossaryField field) {
+        return PossibleAnswers.of(field, bands.limits(field));
     }
 
     /**

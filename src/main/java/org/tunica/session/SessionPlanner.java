@@ -5,11 +5,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Technique;
+import org.tunica.physics.OptionNumbers;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
 import org.tunica.plan.SegmentAdvice;
@@ -20,6 +23,7 @@ public final class SessionPlanner {
     public static final Set<String> IDS = SessionConstants.IDS;
 
     private final SessionConstants constants;
+    private final TimeEstimate times;
     private final SharedLimits limits;
     private final Worth worth;
     private final Candidates candidates;
@@ -28,10 +32,20 @@ public final class SessionPlanner {
     /** A planner over the knowledge and models of one release. */
     public SessionPlanner(Knowledge knowledge, Physics physics) {
         this.constants = new SessionConstants(knowledge);
+        this.times = new TimeEstimate(knowledge, constants);
         this.limits = new SharedLimits(knowledge);
         this.worth = new Worth(constants);
         this.candidates = new Candidates(knowledge, physics, worth);
         this.writer = new PlanWriter(knowledge, constants);
+    }
+
+    /** Working time on one segment in minutes; empty when its length is not recorded. */
+    public OptionalDouble minutes(Technique technique, Segment segment, OptionNumbers numbers) {
+        List<TimePart> parts = times.parts(technique, segment, numbers);
+        return parts.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        parts.stream().mapToDouble(TimePart::workMinutes).sum());
     }
 
     /** The best plan for a case: one technique a segment, in as few sessions as are worth it. */

@@ -29,6 +29,7 @@ final class Altered {
                 all.principles(),
                 all.afterCare(),
                 all.plain(),
+                all.rates(),
                 all.glossary());
     }
 }

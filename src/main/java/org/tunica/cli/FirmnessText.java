@@ -1,0 +1,94 @@
+package org.tunica.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tunica.casefile.UcumWords;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.plan.FirmnessAdvice;
+
+/** How firm a ranking is, in few lines; with --why in many. */
+final class FirmnessText {
+    private static final int FEW = 2;
+    private static final int DETAIL = 4;
+    private static final double PERCENT = 100;
+
+    private final Knowledge knowledge;
+    private final boolean why;
+    private final List<Line> lines = new ArrayList<>();
+
+    FirmnessText(Knowledge knowledge, boolean why) {
+        this.knowledge = knowledge;
+        this.why = why;
+    }
+
+    List<Line> lines(FirmnessAdvice firmness) {
+        lines.add(new Line(0, "How firm: " + firmness.says() + "." + changes(firmness)));
+        firmness.preferences().forEach(preference -> lines.add(new Line(DETAIL, preference)));
+        firmness.measureNext().stream()
+                .limit(why ? firmness.measureNext().size() : 1)
+                .forEach(missing -> lines.add(new Line(DETAIL, line(missing))));
+        if (why) {
+            details(firmness);
+        }
+        return lines;
+    }
+
+    /** " It would change with the wall thickness 0.435 mm in place of 0.38 (segmental RF, 7 cm element)." */
+    private String changes(FirmnessAdvice firmness) {
+        List<String> near = firmness.whatWouldChange().stream()
+                .limit(why ? firmness.whatWouldChange().size() : FEW)
+                .map(this::change)
+                .toList();
+        return near.isEmpty() ? "" : " It would change with " + String.join("; with ", near) + ".";
+    }
+
+    private String change(FirmnessAdvice.Change change) {
+        String unit = UcumWords.behind(change.unit());
+        String deviations = change.deviations().isPresent()
+                ? ", " + SettingText.plain(change.deviations().getAsDouble()) + " times its error"
+                : "";
+        return change.says() + " " + SettingText.plain(change.at()) + unit + " in place of "
+                + SettingText.plain(change.recorded()) + deviations + " ("
+                + change.leads().map(this::name).orElse("nothing could be ranked") + ")";
+    }
+
+    private String line(FirmnessAdvice.Missing missing) {
+        String worth = missing.changesFirstShare().isPresent()
+                ? "another technique would lead with "
+                        + percent(missing.changesFirstShare().getAsDouble())
+                        + " of the answers it could have, each counted alike"
+                : "whether another technique would lead cannot be told before it is known";
+        String waiting = missing.waiting().isEmpty()
+                ? ""
+                : "; techniques that wait for it: " + missing.waiting().size();
+        return "measure or ask next: " + missing.noun() + ": " + worth + waiting;
+    }
+
+    private void details(FirmnessAdvice firmness) {
+        lines.add(new Line(
+                DETAIL,
+                firmness.draws() + " draws of values and weights, " + firmness.judgedDraws()
+                        + " of the measurements through all rules; shares of draws are no probabilities of healing"));
+        firmness.options().forEach(option -> lines.add(new Line(DETAIL, line(option))));
+    }
+
+    private String line(FirmnessAdvice.Option option) {
+        String confidence = option.confidenceFactor().isPresent()
+                ? "; confidence " + percent(option.confidenceFactor().getAsDouble())
+                : "";
+        String open = option.openCriteria().isEmpty() ? "" : "; " + String.join("; ", option.openCriteria());
+        return name(option.technique()) + ": first in " + percent(option.firstPlaceShare()) + " of draws, ranked in "
+                + percent(option.rankedShare()) + "; " + option.firstWhen() + confidence + open;
+    }
+
+    private String name(String technique) {
+        return knowledge.technique(technique).says();
+    }
+
+    private static String percent(double share) {
+        return SettingText.plain(Math.round(PERCENT * share)) + " %";
+    }
+
+    /** A line of text and how far it is set in. */
+    record Line(int indent, String text) {}
+}

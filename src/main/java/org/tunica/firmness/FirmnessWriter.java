@@ -1,0 +1,170 @@
+package org.tunica.firmness;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.tunica.plan.FirmnessAdvice;
+import org.tunica.plan.FirmnessAdvice.Criterion;
+import org.tunica.plan.OptionAdvice;
+import org.tunica.plan.OptionStanding;
+import org.tunica.plan.SegmentAdvice;
+
+/** Draws the ranks of the options of a segment and writes them into its advice. */
+final class FirmnessWriter {
+    private static final Comparator<FirmnessAdvice.Share> LARGEST_FIRST =
+            Comparator.comparing(FirmnessAdvice.Share::drawShare).reversed().thenComparing(FirmnessAdvice.Share::name);
+
+    private final SegmentAdvice advice;
+    private final List<Worths> worths;
+    private final double leastShare;
+    private final Optional<Acceptability> ranks;
+
+    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, double leastShare, WeightTable weights, long seed) {
+        this.advice = advice;
+        this.worths = worths;
+        this.leastShare = leastShare;
+        this.ranks = worths.isEmpty()
+                ? Optional.empty()
+                : Optional.of(AcceptabilityRun.of(new SegmentDraws(worths), weights, seed));
+    }
+
+    SegmentAdvice write(List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
+        List<FirmnessAdvice.Option> options = options();
+        Map<String, Double> shares = new TreeMap<>();
+        options.forEach(option -> shares.put(option.technique(), option.firstPlaceShare()));
+        List<OptionAdvice> told = advice.options().stream()
+                .map(option -> option.standing().ranked()
+                        ? option.withFirstPlaceShare(shares.get(option.technique()))
+                        : option)
+                .toList();
+        double leading = told.get(0).firstPlaceShare().orElse(0);
+        boolean firm = leading >= leastShare && waiting() == 0;
+        return advice.with(
+                told,
+                new FirmnessAdvice(
+                        firm,
+                        says(firm, leading, options),
+                        leastShare,
+                        FirmAdviser.DRAWS,
+                        FirmAdviser.JUDGED_DRAWS,
+                        List.of(),
+                        families(shares),
+                        options,
+                        changes,
+                        missing));
+    }
+
+    private String says(boolean firm, double leading, List<FirmnessAdvice.Option> options) {
+        if (!advice.options().get(0).standing().ranked()) {
+            return options.isEmpty()
+                    ? "nothing can be ranked"
+                    : "not firm: nothing can be ranked as measured, yet within the errors of the measurements "
+                            + name(options.get(0).technique()) + " could lead";
+        }
+        String held = "first place held in " + Shares.percent(leading) + " of draws" + tie();
+        if (firm) {
+            return held + ": firm";
+        }
+        String waiting = waiting() == 0 ? "" : waiting() + " techniques wait to be judged";
+        String rivals = leading >= leastShare ? "" : rivals(options) + " could lead";
+        return held + ": not firm; " + rivals + (rivals.isEmpty() || waiting.isEmpty() ? "" : "; ") + waiting;
+    }
+
+    /** Of two that are even on points the name alone decides, which nobody should mistake for a reason. */
+    private String tie() {
+        OptionAdvice first = advice.options().get(0);
+        List<String> even = advice.options().stream()
+                .skip(1)
+                .filter(option ->
+                        option.standing() == first.standing() && option.score().equals(first.score()))
+                .map(OptionAdvice::says)
+                .toList();
+        return even.isEmpty() ? "" : ", even on points with " + String.join(", ", even);
+    }
+
+    private long waiting() {
+        return advice.options().stream()
+                .filter(option -> option.standing() == OptionStanding.MEASURE_FIRST)
+                .count();
+    }
+
+    private String rivals(List<FirmnessAdvice.Option> options) {
+        String first = advice.options().get(0).technique();
+        return options.stream()
+                .filter(option -> !option.technique().equals(first) && option.firstPlaceShare() > 0)
+                .limit(2)
+                .map(option -> name(option.technique()) + " (" + Shares.percent(option.firstPlaceShare()) + ")")
+                .reduce((a, b) -> a + " or " + b)
+                .orElse("none else");
+    }
+
+    private String name(String technique) {
+        return advice.options().stream()
+                .filter(option -> option.technique().equals(technique))
+                .map(OptionAdvice::says)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<FirmnessAdvice.Share> families(Map<String, Double> shares) {
+        Map<String, Double> byFamily = new TreeMap<>();
+        advice.options().stream()
+                .filter(option -> shares.containsKey(option.technique()))
+                .forEach(option -> byFamily.merge(option.family().word(), shares.get(option.technique()), Double::sum));
+        return byFamily.entrySet().stream()
+                .map(entry -> new FirmnessAdvice.Share(entry.getKey(), Shares.rounded(entry.getValue())))
+                .sorted(LARGEST_FIRST)
+                .toList();
+    }
+
+    private List<FirmnessAdvice.Option> options() {
+        return ranks.map(found -> IntStream.range(0, worths.size())
+                        .mapToObj(i -> option(found, i))
+                        .sorted(Comparator.comparing(FirmnessAdvice.Option::firstPlaceShare)
+                                .reversed()
+                                .thenComparing(FirmnessAdvice.Option::technique))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    private FirmnessAdvice.Option option(Acceptability found, int i) {
+        List<FirmnessAdvice.Weight> central =
+                found.centralWeights(i).map(FirmnessWriter::weights).orElse(List.of());
+        OptionalDouble confidence = found.confidence(i);
+        return new FirmnessAdvice.Option(
+                worths.get(i).technique(),
+                Shares.rounded(found.firstShare(i)),
+                Shares.rounded(worths.get(i).rankedShare()),
+                IntStream.range(0, worths.size())
+                        .mapToObj(rank -> Shares.rounded(found.share(i, rank)))
+                        .toList(),
+                central,
+                CentralWords.of(central),
+                confidence.isPresent()
+                        ? OptionalDouble.of(Shares.rounded(confidence.getAsDouble()))
+                        : OptionalDouble.empty(),
+                wins(found, i),
+                worths.get(i).open());
+    }
+
+    private static List<FirmnessAdvice.Weight> weights(double[] central) {
+        List<FirmnessAdvice.Weight> weights = new ArrayList<>();
+        for (Criterion criterion : Criterion.values()) {
+            weights.add(new FirmnessAdvice.Weight(criterion, Shares.rounded(central[criterion.ordinal()])));
+        }
+        return weights;
+    }
+
+    private List<FirmnessAdvice.Share> wins(Acceptability found, int i) {
+        return IntStream.range(0, worths.size())
+                .filter(k -> k != i)
+                .mapToObj(
+                        k -> new FirmnessAdvice.Share(worths.get(k).technique(), Shares.rounded(found.winShare(i, k))))
+                .toList();
+    }
+}

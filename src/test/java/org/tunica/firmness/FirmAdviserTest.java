@@ -1,0 +1,190 @@
+package org.tunica.firmness;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
+import org.tunica.physics.Derived;
+import org.tunica.plan.Advice;
+import org.tunica.plan.FirmnessAdvice;
+import org.tunica.plan.OptionAdvice;
+import org.tunica.plan.OptionStanding;
+import org.tunica.plan.SegmentAdvice;
+
+/** How firm the rankings of the shipped cases are; every case is invented. */
+class FirmAdviserTest {
+    private static final Tunica TUNICA = Tunica.shipped();
+    private static final double ROUNDING = 0.01;
+
+    @Test
+    void twoThatAreEvenOnPointsAreNoFirmRanking() throws IOException {
+        SegmentAdvice trunk = first("straight-thigh-trunk");
+        FirmnessAdvice firmness = trunk.firmness().orElseThrow();
+        assertEquals(trunk.options().get(0).score(), trunk.options().get(1).score());
+        assertFalse(firmness.firm());
+        assertTrue(
+                firmness.says()
+                        .contains(
+                                "even on points with " + trunk.options().get(1).says()),
+                firmness.says());
+    }
+
+    @Test
+    void sharesOfEverySegmentAddUp() throws IOException {
+        for (SegmentAdvice segment : advise(json("both-legs-many-segments")).segments()) {
+            FirmnessAdvice firmness = segment.firmness().orElseThrow();
+            double first = 0;
+            for (FirmnessAdvice.Option option : firmness.options()) {
+                first += option.firstPlaceShare();
+                assertEquals(option.firstPlaceShare(), option.rankShares().get(0));
+                assertEquals(
+                        1,
+                        option.rankShares().stream().mapToDouble(share -> share).sum(),
+                        ROUNDING);
+            }
+            assertEquals(firmness.options().isEmpty() ? 0 : 1, first, ROUNDING);
+        }
+    }
+
+    @Test
+    void onlyWhatIsRankedTellsAShare() throws IOException {
+        for (OptionAdvice option : first("below-knee-trunk-near-nerve").options()) {
+            assertEquals(option.standing().ranked(), option.firstPlaceShare().isPresent());
+        }
+    }
+
+    /** The change that is told is put into the case, and the whole engine agrees; just short of it nothing changes. */
+    @Test
+    void theChangeThatIsToldLosesFirstPlace() throws IOException {
+        String text = json("below-knee-trunk-near-nerve");
+        SegmentAdvice trunk = advise(text).segments().get(0);
+        FirmnessAdvice.Change change = change(trunk, "patient.weightKg");
+        String field = "\"weightKg\": 84";
+        assertTrue(text.contains(field));
+        String leading = trunk.options().get(0).technique();
+        double shortOf = change.recorded() + 0.95 * change.by();
+        double beyond = change.recorded() + 1.05 * change.by();
+        assertEquals(leading, leading(text.replace(field, "\"weightKg\": " + shortOf)));
+        assertEquals(change.leads().orElseThrow(), leading(text.replace(field, "\"weightKg\": " + beyond)));
+        assertNotEquals(leading, change.leads().orElseThrow());
+    }
+
+    /** From this index down compression must be less, whatever else holds; halving finds it. */
+    @Test
+    void halvingFindsTheLimitOfARule() throws IOException {
+        FirmnessAdvice.Change change = change(first("below-knee-trunk-near-nerve"), "limbs.ankleBrachialIndex");
+        double limit = TUNICA.knowledge().value("ankle.index.reduced");
+        assertTrue(change.at() <= limit && change.at() > limit - 0.01, change.toString());
+    }
+
+    @Test
+    void aMissingWallIsWhatToMeasureNext_andNothingIsFirmBefore() throws IOException {
+        SegmentAdvice trunk = first("missing-wall-thickness");
+        FirmnessAdvice firmness = trunk.firmness().orElseThrow();
+        assertFalse(firmness.firm());
+        FirmnessAdvice.Missing next = firmness.measureNext().get(0);
+        assertEquals("the wall thickness", next.noun());
+        assertTrue(next.waiting().contains("rf-segmental-7cm"));
+        assertTrue(next.changesFirstShare().isEmpty());
+    }
+
+    @Test
+    void whatIsExcludedWhateverTheErrorTakesNoPart() throws IOException {
+        SegmentAdvice shunt = first("symptomatic-shunt");
+        List<String> taking = shunt.firmness().orElseThrow().options().stream()
+                .map(FirmnessAdvice.Option::technique)
+                .toList();
+        for (String foam : List.of("foam-polidocanol", "foam-sts")) {
+            assertEquals(OptionStanding.EXCLUDED, standing(shunt, foam));
+            assertFalse(taking.contains(foam));
+        }
+    }
+
+    @Test
+    void inPregnancyNothingIsFirm() throws IOException {
+        FirmnessAdvice firmness = first("pregnancy").firmness().orElseThrow();
+        assertFalse(firmness.firm());
+        assertEquals(List.of(), firmness.options());
+        assertEquals("nothing can be ranked", firmness.says());
+    }
+
+    @Test
+    void theSameCaseGivesTheSameBytes() throws IOException {
+        String text = json("both-legs-many-segments");
+        assertEquals(TUNICA.toJson(advise(text)), TUNICA.toJson(advise(text)));
+    }
+
+    @Test
+    void anUnchangedSegmentIsComputedAsBefore() throws IOException {
+        CaseFile caseFile = read(json("both-legs-many-segments"));
+        for (Situation situation : Situation.of(caseFile)) {
+            Derived derived = TUNICA.physics().derive(caseFile, situation.segment());
+            assertEquals(derived, TUNICA.physics().deriveAtSameSettings(caseFile, situation.segment(), derived));
+        }
+    }
+
+    @Test
+    void aThickerWallAtTheSameSettingIsReachedLess() throws IOException {
+        CaseFile caseFile = read(json("straight-thigh-trunk"));
+        Situation measured = Situation.of(caseFile).get(0);
+        Derived derived = TUNICA.physics().derive(caseFile, measured.segment());
+        Situation thicker = MeasuredNumber.WALL.with(measured, 0.5);
+        Derived then = TUNICA.physics().deriveAtSameSettings(caseFile, thicker.segment(), derived);
+        then.options()
+                .forEach((technique, numbers) -> assertTrue(
+                        numbers.wallFractionKilled().orElse(0)
+                                <= derived.options()
+                                        .get(technique)
+                                        .wallFractionKilled()
+                                        .orElse(0),
+                        technique));
+        assertTrue(then.options().get("laser-1470-radial").wallFractionKilled().orElseThrow() < 1);
+    }
+
+    private static FirmnessAdvice.Change change(SegmentAdvice segment, String measurement) {
+        List<FirmnessAdvice.Change> changes = segment.firmness().orElseThrow().whatWouldChange();
+        return changes.stream()
+                .filter(change -> change.measurement().equals(measurement))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(
+                        changes.stream().map(FirmnessAdvice.Change::measurement).collect(Collectors.joining(", "))));
+    }
+
+    private static OptionStanding standing(SegmentAdvice segment, String technique) {
+        return segment.options().stream()
+                .filter(option -> option.technique().equals(technique))
+                .findFirst()
+                .orElseThrow()
+                .standing();
+    }
+
+    private static String leading(String text) {
+        return advise(text).segments().get(0).options().get(0).technique();
+    }
+
+    private static SegmentAdvice first(String demo) throws IOException {
+        return advise(json(demo)).segments().get(0);
+    }
+
+    private static Advice advise(String text) {
+        return TUNICA.advise(read(text));
+    }
+
+    private static CaseFile read(String text) {
+        return TUNICA.readCase("test", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String json(String demo) throws IOException {
+        return Files.readString(Path.of("knowledge/demo/" + demo + ".json"));
+    }
+}
