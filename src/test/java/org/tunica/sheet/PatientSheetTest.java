@@ -223,6 +223,7 @@ class PatientSheetTest {
                 .orElseThrow();
         OptionAdvice standingSo = new OptionAdvice(
                 option.rank(),
+                option.firstPlaceShare(),
                 option.technique(),
                 option.says(),
                 option.family(),
@@ -242,7 +243,8 @@ class PatientSheetTest {
                 sound.level(),
                 sound.derived(),
                 List.of(standingSo),
-                sound.nearMisses());
+                sound.nearMisses(),
+                sound.firmness());
         Advice advice = new Advice(
                 SOUND.format(), SOUND.caseRef(), SOUND.release(), SOUND.seed(), SOUND.caution(), List.of(segment));
         return SHEETS.of(advice, Map.of(sound.ref(), technique));
