@@ -18,4 +18,5 @@ Feature: Could the drug reach a child at the breast?
         | miss    | adhesive         | yes            | female       | stays quiet |
         | miss    | foam-polidocanol | not recorded   | male         | stays quiet |
         | unknown | foam-polidocanol | not recorded   | female       | is in doubt |
-        | unknown | foam-polidocanol | yes            | not recorded | is in doubt |
+        | hit     | foam-polidocanol | yes            | not recorded | speaks      |
+        | unknown | foam-polidocanol | not recorded   | not recorded | is in doubt |

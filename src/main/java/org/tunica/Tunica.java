@@ -31,6 +31,7 @@ import org.tunica.plan.Explanation;
 import org.tunica.plan.Planner;
 import org.tunica.plan.ScoreWeights;
 import org.tunica.plan.SegmentAdvice;
+import org.tunica.review.RuleReview;
 import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
@@ -47,6 +48,7 @@ public final class Tunica {
 
     private static @Nullable Tunica shipped;
 
+    private final Bundle bundle;
     private final Knowledge knowledge;
     private final Physics physics;
     private final RuleBook rules;
@@ -56,6 +58,7 @@ public final class Tunica {
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
+        this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
         this.physics = accepted(() -> new Physics(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
@@ -271,6 +274,11 @@ public final class Tunica {
     /** The JSON Schema of a record of a delivered session. */
     public String deliveredSchema() {
         return new JsonSchemas(knowledge).ofDelivered();
+    }
+
+    /** What a reviewer of these rules can ask of them. */
+    public RuleReview review() {
+        return RuleReview.of(bundle, knowledge, rules);
     }
 
     /** The knowledge in use. */

@@ -20,7 +20,8 @@ class RecordsTest {
     private static final List<String> PACKAGES =
             List.of("org.tunica.casefile", "org.tunica.physics", "org.tunica.plan", "org.tunica.session");
 
-    private static final String UNIT = "(Mm2|Mm|Cm2|Cm|M2|M3|M|Ml|Mg|Kg|Years|Minutes|Min|Seconds|S|Percent|W|J|K|C)";
+    private static final String UNIT =
+            "(Mm2|MmHg|Mm|Cm2|Cm|M2|M3|M|Ml|Mg|Kg|Years|Minutes|Min|Seconds|S|Percent|W|J|K|C)";
 
     /** A unit or a quotient of units (powerW, leedJPerCm, contactWPerM2K), or a word that says there is none. */
     private static final Pattern WITH_UNIT = Pattern.compile(

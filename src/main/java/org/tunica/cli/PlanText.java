@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.tunica.casefile.UcumWords;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.plan.SettingsAdvice;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.TimePart;
 
@@ -77,12 +78,23 @@ final class PlanText {
                                 + step.level().word().replace('-', ' '),
                         step.says() + " (" + step.standing().word() + ", rank " + step.rank() + ")"))));
         step.instead().ifPresent(first -> line(INDENT, "first in rank would be " + first));
+        String proposal = proposal(step.settings());
+        if (!proposal.isEmpty()) {
+            line(INDENT, "propose " + proposal);
+        }
         String settings = String.join("; ", SettingText.parts(step.settings(), knowledge));
         if (!settings.isEmpty()) {
-            line(INDENT, settings);
+            line(INDENT, (proposal.isEmpty() ? "" : "custom: ") + settings);
         }
         line(INDENT, step.position().word().replace('-', ' ') + "; " + times(step.time()));
         step.because().forEach(reason -> line(INDENT, "here because " + reason));
+    }
+
+    private static String proposal(SettingsAdvice settings) {
+        boolean computed = settings.leedJPerCm().isPresent()
+                || settings.cycles().isPresent()
+                || settings.pulsesPerCm().isPresent();
+        return computed ? ForecastText.proposal(settings) : "";
     }
 
     private static String times(List<TimePart> parts) {
@@ -93,6 +105,12 @@ final class PlanText {
 
     private static String total(SessionPlan.Total total) {
         String unit = UcumWords.behind(total.unit());
+        if (total.unit().equals("1") && total.limit().isPresent()) {
+            return total.says() + ": "
+                    + Math.round(100 * total.amount() / total.limit().getAsDouble())
+                    + " % of what a session may take at its strength ("
+                    + total.limitId().orElseThrow() + ")";
+        }
         String limit = total.limit().isPresent()
                 ? " of at most " + SettingText.plain(total.limit().getAsDouble()) + unit + " ("
                         + total.limitId().orElseThrow() + ")"

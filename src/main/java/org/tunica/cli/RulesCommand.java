@@ -8,6 +8,13 @@ import picocli.CommandLine.Command;
         name = "rules",
         description = "Read, check and compare the rules, and ask why one spoke or stayed quiet.",
         footer = {"", Advice.CAUTION},
-        subcommands = {RulesListCommand.class, RulesShowCommand.class, RulesExplainCommand.class},
+        subcommands = {
+            RulesListCommand.class,
+            RulesShowCommand.class,
+            RulesCheckCommand.class,
+            RulesDiffCommand.class,
+            RulesExplainCommand.class,
+            RulesBookCommand.class
+        },
         mixinStandardHelpOptions = true)
 final class RulesCommand {}

@@ -1,6 +1,7 @@
 package org.tunica.knowledge;
 
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tunica.casefile.Faults;
@@ -39,18 +40,18 @@ final class PlainText {
     }
 
     /** Notes a strange character that an escape or a line break put into a value: no line shows it. */
-    void value(String place, String value) {
+    void value(Supplier<String> place, String value) {
         Matcher strange = STRANGE.matcher(value);
         if (strange.find() && (strange.group().equals("\n") || !text.contains(strange.group()))) {
-            fault(place, "in a value, character", strange);
+            fault(place.get(), "in a value, character", strange);
         }
     }
 
     /** Notes any character of a name but printable ASCII. */
-    void name(String place, String name) {
+    void name(Supplier<String> place, String name) {
         Matcher strange = STRANGE_IN_A_NAME.matcher(name);
         if (strange.find()) {
-            fault(place, "in a name, character", strange);
+            fault(place.get(), "in a name, character", strange);
         }
     }
 

@@ -45,9 +45,9 @@ final class YamlTokens {
             fault("the alias \"*" + parser.getString() + "\" is not read; write the value out");
         }
         if (token == JsonToken.PROPERTY_NAME) {
-            plain.name(place(), parser.currentName());
+            plain.name(this::place, parser.currentName());
         } else if (token == JsonToken.VALUE_STRING) {
-            plain.value(place(), parser.getString());
+            plain.value(this::place, parser.getString());
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.tunica.knowledge.AcceptedRemark;
 import org.tunica.knowledge.ChangeRecord;
 import org.tunica.knowledge.Conflict;
 import org.tunica.knowledge.Evidence;
@@ -20,6 +21,7 @@ import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.SettingRange;
 import org.tunica.knowledge.Source;
 import org.tunica.knowledge.Technique;
+import org.tunica.knowledge.WorkPrinciple;
 import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
 
@@ -156,6 +158,21 @@ final class Aspects {
                 .list("step", conflict.steps().stream().map(EvidenceTables::step))
                 .one("why", conflict.why())
                 .maybe("left", conflict.left());
+    }
+
+    static Aspects of(AcceptedRemark accepted) {
+        return new Aspects()
+                .one("remark", accepted.remark())
+                .list("rule", accepted.rules().stream())
+                .one("why", accepted.why());
+    }
+
+    static Aspects of(WorkPrinciple principle) {
+        return new Aspects()
+                .one("words", principle.says())
+                .one("source", principle.source())
+                .one("standing", principle.standing().word())
+                .one("change record", principle.change());
     }
 
     static Aspects of(Evidence evidence) {

@@ -30,6 +30,8 @@ public record Difference(Part part, Act act, String id, String title, List<Detai
         INTENDED_USE,
         CONFLICT,
         EVIDENCE,
+        ACCEPTED_REMARK,
+        WORK_PRINCIPLE,
         SOURCE,
         CHANGE_RECORD
     }

@@ -18,6 +18,7 @@ import org.tunica.knowledge.Measurement;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Source;
 import org.tunica.knowledge.Technique;
+import org.tunica.knowledge.WorkPrinciple;
 import org.tunica.rules.Rule;
 
 /** Compares what two releases say, entry by entry; in which file or order it stands does not count. */
@@ -70,6 +71,18 @@ final class Differences {
                 IntendedUse::says);
         compare(Difference.Part.CONFLICT, before.conflicts(), after.conflicts(), Aspects::of, Conflict::question);
         compare(Difference.Part.EVIDENCE, before.evidence(), after.evidence(), Aspects::of, Evidence::says);
+        compare(
+                Difference.Part.ACCEPTED_REMARK,
+                before.accepted(),
+                after.accepted(),
+                Aspects::of,
+                accepted -> String.join(" and ", accepted.rules()));
+        compare(
+                Difference.Part.WORK_PRINCIPLE,
+                before.principles(),
+                after.principles(),
+                Aspects::of,
+                WorkPrinciple::says);
     }
 
     private <T> void compare(

@@ -45,7 +45,18 @@ public final class RuleReview {
                 new LoneRuleChecks(reasoning, !knowledge.hazards().isEmpty()).remarks());
         remarks.addAll(new PairChecks(reasoning).remarks());
         remarks.addAll(new RangeChecks(reasoning).remarks());
-        return remarks.stream().sorted().toList();
+        return new Acceptances(knowledge.accepted().values())
+                .appliedTo(remarks).stream().sorted().toList();
+    }
+
+    /**
+     * Which rules the scenarios of a folder leave unshown.
+     *
+     * @param features the folder of the scenarios
+     */
+    public List<Remark> unshown(Path features) throws IOException {
+        return new ScenarioChecks(rules.rules(), Scenario.in(features))
+                .remarks().stream().sorted().toList();
     }
 
     /** Made-up facts at every boundary of every rule, with what the rule must say there. */

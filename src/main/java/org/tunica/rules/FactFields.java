@@ -69,8 +69,12 @@ final class FactFields {
         table.word("patient.sex", option -> Answer.ofWord(patient(option).sex()));
         table.number("patient.weightKg", option -> patient(option).weightKg());
         table.number("patient.bodyMassIndex", option -> bodyMassIndex(patient(option)));
-        table.flag("patient.pregnant", option -> patient(option).pregnant());
-        table.flag("patient.breastfeeding", option -> patient(option).breastfeeding());
+        table.flag(
+                "patient.pregnant",
+                option -> unlessMale(patient(option), patient(option).pregnant()));
+        table.flag(
+                "patient.breastfeeding",
+                option -> unlessMale(patient(option), patient(option).breastfeeding()));
         table.word(
                 "patient.anticoagulation",
                 option -> Answer.ofWord(patient(option).anticoagulation()));
@@ -83,6 +87,11 @@ final class FactFields {
         table.set(
                 "patient.conditions",
                 option -> Answer.ofSet(patient(option).conditions().map(ids -> conditions(option, ids))));
+    }
+
+    /** Nobody need ask a man; a man said to be pregnant is refused when the case is read. */
+    private static Optional<Boolean> unlessMale(Patient patient, Optional<Boolean> holds) {
+        return holds.or(() -> patient.sex().filter(Patient.Sex.MALE::equals).map(male -> false));
     }
 
     /** Fresh clot in the deep veins of either leg is a condition of the patient, listed or not: it bars both legs. */
@@ -133,7 +142,10 @@ final class FactFields {
     private void limb() {
         table.word("limb.ceapClass", option -> Answer.ofWord(option.limb().ceapClass()));
         table.number("limb.ankleBrachialIndex", option -> option.limb().ankleBrachialIndex());
+        table.number("limb.anklePressureMmHg", option -> option.limb().anklePressureMmHg());
+        table.number("limb.toePressureMmHg", option -> option.limb().toePressureMmHg());
         table.word("limb.deepVeins", option -> Answer.ofWord(option.limb().deepVeins()));
+        table.flag("limb.trunkIsMainOutflow", option -> option.limb().trunkIsMainOutflow(patient(option)));
     }
 
     private void derived() {

@@ -21,6 +21,10 @@ import org.tunica.knowledge.Quantity;
 final class NearMisses {
     private final Map<String, GlossaryField> fields = new HashMap<>();
     private final Map<String, Set<Quantity>> limits = new HashMap<>();
+
+    /** The rules that compare a field, by its id. */
+    private final Map<String, Set<Rule>> comparing = new HashMap<>();
+
     private final DroolsEngine engine;
     private final double nearShare;
 
@@ -35,6 +39,9 @@ final class NearMisses {
                     fields.put(condition.field().id(), condition.field());
                     limits.computeIfAbsent(condition.field().id(), id -> new LinkedHashSet<>())
                             .addAll(condition.limits());
+                    comparing
+                            .computeIfAbsent(condition.field().id(), id -> new LinkedHashSet<>())
+                            .add(rule);
                 }
             }
         }
@@ -44,9 +51,8 @@ final class NearMisses {
         Map<OptionKey, List<Verdict>> before = byOption(verdicts);
         List<NearMiss> found = new ArrayList<>();
         moves(options).forEach((move, moved) -> {
-            List<OptionFacts> changed = moved.stream()
-                    .map(facts -> facts.with(fields.get(move.fieldId()), new Answer.Number(move.to())))
-                    .toList();
+            List<OptionFacts> changed =
+                    moved.stream().map(facts -> moved(facts, move)).toList();
             Map<OptionKey, List<Verdict>> after = byOption(engine.judge(changed));
             moved.forEach(facts -> turned(
                     facts,
@@ -68,12 +74,39 @@ final class NearMisses {
                             .filter(limit -> near(number.value(), limit.value()))
                             .flatMap(limit -> targets(number.value(), limit.value()).stream()
                                     .map(to -> new Move(fieldId, limit, to)))
+                            .filter(move -> mayTurn(facts, move))
                             .forEach(move -> moves.computeIfAbsent(move, key -> new ArrayList<>())
                                     .add(facts));
                 }
             });
         }
         return moves;
+    }
+
+    /**
+     * Whether any rule can turn: one that compares the number must come to another truth, and none of its other conditions
+     * fail. Most moves need no run of the engine for it.
+     */
+    private boolean mayTurn(OptionFacts facts, Move move) {
+        OptionFacts moved = moved(facts, move);
+        return comparing.get(move.fieldId()).stream().anyMatch(rule -> {
+            boolean turns = false;
+            for (Condition.OnOption condition : rule.onOption()) {
+                Truth after = condition.truth(moved);
+                if (after == condition.truth(facts)) {
+                    if (after == Truth.FALSE) {
+                        return false;
+                    }
+                } else {
+                    turns = true;
+                }
+            }
+            return turns;
+        });
+    }
+
+    private OptionFacts moved(OptionFacts facts, Move move) {
+        return facts.with(fields.get(move.fieldId()), new Answer.Number(move.to()));
     }
 
     private boolean near(double value, double limit) {

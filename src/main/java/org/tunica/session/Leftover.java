@@ -20,8 +20,20 @@ final class Leftover {
             return left(asked, SessionPlan.Leaving.LATER, "no session has room for it" + tributary(asked));
         }
         return stands(asked.advice(), OptionStanding.MEASURE_FIRST)
-                ? left(asked, SessionPlan.Leaving.MEASURE_FIRST, "something must be measured before it can be ranked")
-                : left(asked, SessionPlan.Leaving.REFER, "no technique can be ranked for it here");
+                ? left(asked, SessionPlan.Leaving.MEASURE_FIRST, first(asked, OptionStanding.MEASURE_FIRST))
+                : left(
+                        asked,
+                        SessionPlan.Leaving.REFER,
+                        "no technique can be ranked here; "
+                                + asked.advice().options().get(0).why());
+    }
+
+    private static String first(SessionPlanner.Asked asked, OptionStanding standing) {
+        return asked.advice().options().stream()
+                .filter(option -> option.standing() == standing)
+                .findFirst()
+                .orElseThrow()
+                .why();
     }
 
     private static String tributary(SessionPlanner.Asked asked) {

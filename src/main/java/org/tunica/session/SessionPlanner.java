@@ -42,7 +42,7 @@ public final class SessionPlanner {
         List<SessionSolver.Solved> byCount = byCount(problem);
         int best = best(byCount);
         SessionSolver.Solved solved = byCount.get(best);
-        Map<Shared, SessionSolver.Solved> relaxed = relaxed(problem, most, solved, best + 1);
+        Map<Shared, SessionSolver.Solved> relaxed = relaxed(problem, most, byCount.get(0));
         return writer.write(
                 caseFile, advice, new Found(asked, most, byCount.subList(0, best), solved, best + 1, relaxed));
     }
@@ -95,17 +95,16 @@ public final class SessionPlanner {
         return best;
     }
 
-    /** For each limit: the plan without it, where that is better. */
+    /** For each limit: the best plan in one session without it, where that is better. */
     private static Map<Shared, SessionSolver.Solved> relaxed(
-            Problem problem, Map<Shared, SharedLimit> most, SessionSolver.Solved solved, int sessions) {
+            Problem problem, Map<Shared, SharedLimit> most, SessionSolver.Solved inOne) {
         Map<Shared, SessionSolver.Solved> better = new EnumMap<>(Shared.class);
-        if (sessions == 1 && solved.worth() == problem.bound()) {
+        if (inOne.worth() == problem.bound()) {
             return better;
         }
         for (Shared shared : most.keySet()) {
             SessionSolver.Solved without = SessionSolver.solve(problem.without(shared), 1);
-            SessionSolver.Solved with = SessionSolver.solve(problem, 1);
-            if (without.worth() > with.worth()) {
+            if (without.worth() > inOne.worth()) {
                 better.put(shared, without);
             }
         }

@@ -83,6 +83,11 @@ final class SessionWriter {
     }
 
     private static Optional<String> warning(double amount, SharedLimit limit) {
+        if (amount > limit.limit()) {
+            return Optional.of(
+                    "more than that, because one vein takes it by itself: a person confirms it, or it is given in"
+                            + " two sessions");
+        }
         return limit.line()
                 .filter(line -> amount > line.at())
                 .map(line -> "above " + rounded(line.at()) + ", the line at which a person confirms the dose ("

@@ -44,7 +44,7 @@ final class SharedLimits {
     /** The routine ceiling: several segments keep it together; what one wide vein takes alone is judged by the rules. */
     SharedLimit foam() {
         double ceiling = knowledge.value(FOAM);
-        return new SharedLimit(ceiling, FOAM, true, Optional.of(new SharedLimit.Line(ceiling, FOAM)), Optional.empty());
+        return new SharedLimit(ceiling, FOAM, true, Optional.empty(), Optional.empty());
     }
 
     /** Without adrenaline, or where that is not recorded, no source allows a tumescent dose: the plain label is kept. */

@@ -4,9 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tunica.Tunica;
@@ -15,6 +21,9 @@ import org.tunica.rules.Rule;
 
 class RulesCommandTest {
     private static final String SMALL_SAPHENOUS = "knowledge/demo/small-saphenous-near-sural-nerve.json";
+
+    @TempDir
+    Path folder;
 
     private record Run(int code, String out, String err) {
         static Run of(String... args) {
@@ -87,5 +96,89 @@ class RulesCommandTest {
                 .lines()
                 .allMatch(line ->
                         line.isEmpty() || line.startsWith("EXC-") || line.startsWith(" ") || line.contains(" of ")));
+    }
+
+    @Test
+    void checkFindsNoFaultInTheRulesShipped_andSaysWhatIsToJudge() {
+        Run run = Run.of("rules", "check", ".");
+        assertEquals(0, run.code(), run.err() + run.out());
+        assertTrue(run.flat().contains(" rules: 0 faults, "), run.out());
+        assertFalse(run.out().contains("FAULT"), run.out());
+        assertFalse(run.out().contains("Neither gap nor overlap"), run.out());
+    }
+
+    @Test
+    void checkTellsOfARuleThatNoScenarioShows_andOfOneThatCanNeverSpeak() throws IOException {
+        Path copy = copyOfTheRules();
+        Path rule = copy.resolve("rules/2-exclusions/pregnancy.rule");
+        Files.writeString(
+                rule,
+                Files.readString(rule)
+                        .replaceFirst(
+                                "when the patient is pregnant",
+                                "when the patient is pregnant\n  and  the sex is male\n  and  the sex is not male"));
+        Path feature = copy.resolve("features/2-exclusions/no-stump.feature");
+        Files.writeString(feature, Files.readString(feature).replace("| limit ", "| hit "));
+        Files.delete(copy.resolve("features/2-exclusions/bedbound.feature"));
+        Run run = Run.of("rules", "check", copy.toString());
+        assertEquals(2, run.code(), run.err());
+        assertTrue(run.flat().contains("FAULT, can never speak (1):"), run.out());
+        assertTrue(run.flat().contains("FAULT, not shown by a scenario"), run.out());
+    }
+
+    @Test
+    void checkListsEveryFaultOfTheFiles() throws IOException {
+        Path copy = copyOfTheRules();
+        Path rule = copy.resolve("rules/2-exclusions/pregnancy.rule");
+        Files.writeString(rule, Files.readString(rule).replace("the patient is pregnant", "the patient is pregnat"));
+        Run run = Run.of("rules", "check", copy.toString());
+        assertEquals(2, run.code());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains("rules/2-exclusions/pregnancy.rule:"), run.err());
+        assertTrue(run.err().contains("the closest form is"), run.err());
+        Run nowhere = Run.of("rules", "check", copy.resolve("nowhere").toString());
+        assertEquals(2, nowhere.code());
+        assertTrue(nowhere.err().contains("there is no such folder or archive"), nowhere.err());
+    }
+
+    @Test
+    void diffTellsSentencesAndNumbersBeforeAndAfter() throws IOException {
+        assertEquals(
+                "Nothing differs in what the rules and the knowledge say.\n",
+                Run.of("rules", "diff", ".", ".").out());
+        Path copy = copyOfTheRules();
+        Path limits = copy.resolve("knowledge/limits/distances.yaml");
+        Files.writeString(
+                limits, Files.readString(limits).replaceFirst("(heat.skin-gap.min:\\s+says: .*\\s+value: )5", "$16"));
+        Run run = Run.of("rules", "diff", ".", copy.toString());
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("heat.skin-gap.min"), run.out());
+        assertTrue(run.out().contains("was 5 mm, is 6 mm"), run.out());
+    }
+
+    @Test
+    void bookWritesThePagesAsMarkdownAndHtml() throws IOException {
+        Path out = folder.resolve("book");
+        Run run = Run.of("rules", "book", "--out", out.toString(), "--rules", ".", "--on", "2028-06-01");
+        assertEquals(0, run.code(), run.err());
+        for (String page : List.of("rule-book", "grammar", "hazard-log")) {
+            assertTrue(Files.size(out.resolve(page + ".html")) > 10_000, page);
+            assertTrue(Files.size(out.resolve(page + ".md")) > 10_000, page);
+        }
+        String book = Files.readString(out.resolve("rule-book.md"));
+        Tunica.shipped().rules().rules().forEach(rule -> assertTrue(book.contains(rule.id()), rule.id()));
+        Tunica.shipped().rules().limitsUsed().forEach(id -> assertTrue(book.contains(id), id));
+    }
+
+    private Path copyOfTheRules() throws IOException {
+        for (String name : List.of("rules", "knowledge", "features")) {
+            try (Stream<Path> walk = Files.walk(Path.of(name))) {
+                for (Path file : walk.filter(Files::isRegularFile).toList()) {
+                    Files.createDirectories(folder.resolve(file).getParent());
+                    Files.copy(file, folder.resolve(file));
+                }
+            }
+        }
+        return folder;
     }
 }

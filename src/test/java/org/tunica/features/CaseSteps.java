@@ -31,7 +31,9 @@ public final class CaseSteps {
             "the strength of the lidocaine", new Place("room.tumescent.lidocainePercent", Kind.NUMBER, "%"),
             "the tumescent mix", new Place("room.tumescent", Kind.WORD, ""),
             "the devices of the room", new Place("room.devices", Kind.LIST, ""),
-            "the nerve", new Place(SEGMENT + "nerve.name", Kind.WORD, ""));
+            "the nerve", new Place(SEGMENT + "nerve.name", Kind.WORD, ""),
+            "the technique already chosen", new Place(SEGMENT + "chosen", Kind.WORD, ""),
+            "the time the room is free", new Place("room.freeMinutes", Kind.NUMBER, "min"));
 
     /** The second segment of the leg, which a scenario adds to the sound one. */
     private static final String OTHER = "limbs.0.segments.1.";
