@@ -4,16 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.tunica.treatment.Delivered.faults;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tunica.CaseTree;
 import org.tunica.casefile.Room;
+import org.tunica.knowledge.Knowledge;
 import org.tunica.session.Position;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class DeliveredReaderTest {
@@ -120,6 +125,27 @@ class DeliveredReaderTest {
         assertTrue(
                 faults(tree).stream().anyMatch(says -> says.startsWith(fault)),
                 () -> faults(tree).toString());
+    }
+
+    /** Every number a record may hold has a range, and every range a number. */
+    @Test
+    void everyNumber_hasItsPlausibleRange() {
+        Set<String> ranges = Delivered.TUNICA.knowledge().measurements().keySet().stream()
+                .filter(path -> path.startsWith(Knowledge.DELIVERED))
+                .collect(Collectors.toSet());
+        List<JsonNode> numbers = new ArrayList<>();
+        numbers(JSON.readTree(Delivered.TUNICA.deliveredSchema()), numbers);
+        numbers.forEach(number -> assertTrue(number.has("minimum") && number.has("maximum"), number::toString));
+        assertEquals(ranges.size(), numbers.size());
+    }
+
+    private static void numbers(JsonNode node, List<JsonNode> found) {
+        if (node.has("anyOf")
+                && Set.of("number", "integer").contains(node.at("/anyOf/1/type").asString(""))) {
+            found.add(node);
+        } else {
+            node.forEach(child -> numbers(child, found));
+        }
     }
 
     @Test
