@@ -215,7 +215,7 @@ final class JsonSchemas {
             return null;
         }
         if (List.of("chosen", "technique").contains(field.getDeclaredName())) {
-            return new ArrayList<>(known.techniqueIds());
+            return techniques(field);
         }
         if (!field.isFakeContainerItemScope()) {
             return null;
@@ -226,6 +226,15 @@ final class JsonSchemas {
             case "conditions" -> new ArrayList<>(known.conditionIds());
             default -> null;
         };
+    }
+
+    /** Where a technique may be left out, null is one of the values. */
+    private Collection<?> techniques(FieldScope field) {
+        List<@Nullable String> ids = new ArrayList<>(known.techniqueIds());
+        if (!required(field)) {
+            ids.add(null);
+        }
+        return ids;
     }
 
     /** The pattern of a text that people enter; a text of their own must hold something. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tunica.paper.Block;
 import org.tunica.paper.Document;
+import org.tunica.paper.Printable;
 
 /** A document as plain text: the same words as on paper. */
 final class PaperText {
@@ -54,7 +55,7 @@ final class PaperText {
     }
 
     private void labelled(String label, String text) {
-        out.append(Wrap.table(width, List.of(MARGIN, LABEL), List.of(List.of("", label, text))));
+        out.append(Wrap.table(width, List.of(MARGIN, LABEL), List.of(List.of("", label, Printable.of(text)))));
     }
 
     /** Columns as wide as their widest cell; a table too wide for the page becomes labelled lines. */
@@ -84,7 +85,7 @@ final class PaperText {
 
     private static List<String> indented(List<String> row) {
         List<String> all = new ArrayList<>(List.of(""));
-        all.addAll(row);
+        row.forEach(cell -> all.add(Printable.of(cell)));
         return all;
     }
 
@@ -97,6 +98,6 @@ final class PaperText {
     }
 
     private void line(int indent, String text) {
-        out.append(Wrap.paragraph(width, indent, text));
+        out.append(Wrap.paragraph(width, indent, Printable.of(text)));
     }
 }

@@ -1,20 +1,10 @@
 package org.tunica.paper;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Writes elements that are well-formed as XML and as HTML alike. The one place where text meets markup. */
 final class Markup {
-    /**
-     * What no page may hold: signs XML forbids, and those that hide or turn the writing around them. The two joiners stay,
-     * for several scripts are not written without them.
-     */
-    private static final Pattern NOT_PRINTING =
-            Pattern.compile("[\\p{Cc}\\p{Cs}\\p{Zl}\\p{Zp}\\x{FFFE}\\x{FFFF}[\\p{Cf}&&[^\\x{200C}\\x{200D}\\x{AD}]]]");
-
     private final StringBuilder out = new StringBuilder();
 
     /** An element around text. */
@@ -69,10 +59,7 @@ final class Markup {
     }
 
     static String escaped(String text) {
-        return NOT_PRINTING
-                .matcher(text)
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        String.format(Locale.ROOT, "\\u%04x", found.group().codePointAt(0))))
+        return Printable.of(text)
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
