@@ -127,6 +127,7 @@ public final class PatientSheet {
         }
         blocks.add(paragraph("sheet.else"));
         blocks.add(paragraph("sheet.numbers"));
+        blocks.add(paragraph("sheet.unchecked"));
         return new Document.Section("What this sheet is for", blocks);
     }
 
@@ -248,7 +249,6 @@ public final class PatientSheet {
         return new Document.Section(
                 "For your specialist: sources",
                 List.of(
-                        paragraph("sheet.unchecked"),
                         new Block.Paragraph(spoken(ways(picked).keySet())),
                         new Block.Lines(ids.stream().map(this::source).toList()),
                         new Block.Heading("What each study counted"),
