@@ -72,7 +72,8 @@ final class CaseReader {
                 patient.flag("needleAversion"),
                 new Patient.CanLie(canLie.flag("headDown"), canLie.flag("flat"), canLie.flag("prone")),
                 patient.ids("allergies", known.allergyIds()),
-                patient.ids("conditions", known.conditionIds()));
+                patient.ids("conditions", known.conditionIds()),
+                patient.words("preferences", Patient.Preference.class));
         canLie.done();
         patient.done();
         possible(read, patient);

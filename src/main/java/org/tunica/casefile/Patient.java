@@ -9,6 +9,7 @@ import java.util.Set;
  *
  * @param allergies ids of allergies; known and empty means none
  * @param conditions ids of conditions; known and empty means none
+ * @param preferences what the patient would rather have; known and empty means asked and none
  */
 public record Patient(
         OptionalDouble ageYears,
@@ -22,7 +23,14 @@ public record Patient(
         Optional<Boolean> needleAversion,
         CanLie canLie,
         Optional<Set<String>> allergies,
-        Optional<Set<String>> conditions) {
+        Optional<Set<String>> conditions,
+        Optional<Set<Preference>> preferences) {
+
+    /** What a patient would rather have; it moves points and weights and never what is safe. */
+    public enum Preference implements Word {
+        AVOID_NEEDLES,
+        AVOID_REPEAT
+    }
 
     /** Sex as recorded. */
     public enum Sex implements Word {

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Patient;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.physics.Derived;
 import org.tunica.physics.Physics;
@@ -41,7 +42,7 @@ public final class FirmAdviser {
     private final Turning turning;
     private final Missing missing;
     private final double leastShare;
-    private final WeightTable weights;
+    private final Wishes wishes;
 
     /** An adviser over the knowledge, models and rules of one release. */
     public FirmAdviser(Knowledge knowledge, Physics physics, RuleBook rules, Planner planner, Minutes minutes) {
@@ -53,7 +54,7 @@ public final class FirmAdviser {
         this.turning = new Turning(knowledge);
         this.missing = new Missing(knowledge, rules, planner);
         this.leastShare = knowledge.value(LEAST_SHARE);
-        this.weights = WeightDraws.open(Weighing.COUNT).table(DRAWS, Physics.SEED);
+        this.wishes = new Wishes(DRAWS, Physics.SEED);
     }
 
     /** Ids of the numbers of knowledge/ that are read here. */
@@ -82,8 +83,9 @@ public final class FirmAdviser {
                 .map(trials::of)
                 .toList();
         List<Worths> worths = worths(measured, now, drawn);
-        FirmnessWriter writer = new FirmnessWriter(advice, worths, leastShare, weights, seed);
-        return writer.write(turning.of(measured, trials), missing.of(measured, now, trials));
+        Patient patient = measured.caseFile().patient();
+        FirmnessWriter writer = new FirmnessWriter(advice, worths, leastShare, wishes.weights(patient), seed);
+        return writer.write(wishes.says(patient), turning.of(measured, trials), missing.of(measured, now, trials));
     }
 
     /** Of every technique that some draw ranks. */

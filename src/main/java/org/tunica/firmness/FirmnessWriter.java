@@ -33,7 +33,8 @@ final class FirmnessWriter {
                 : Optional.of(AcceptabilityRun.of(new SegmentDraws(worths), weights, seed));
     }
 
-    SegmentAdvice write(List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
+    SegmentAdvice write(
+            List<String> wishes, List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
         List<FirmnessAdvice.Option> options = options();
         Map<String, Double> shares = new TreeMap<>();
         options.forEach(option -> shares.put(option.technique(), option.firstPlaceShare()));
@@ -52,7 +53,7 @@ final class FirmnessWriter {
                         leastShare,
                         FirmAdviser.DRAWS,
                         FirmAdviser.JUDGED_DRAWS,
-                        List.of(),
+                        wishes,
                         families(shares),
                         options,
                         changes,

@@ -53,7 +53,8 @@ record Situation(CaseFile caseFile, Limb limb, Segment segment) {
                 p.needleAversion(),
                 p.canLie(),
                 p.allergies(),
-                p.conditions());
+                p.conditions(),
+                p.preferences());
         CaseFile changed = new CaseFile(caseFile.caseRef(), other, caseFile.room(), caseFile.limbs());
         return new Situation(changed, limb, segment);
     }

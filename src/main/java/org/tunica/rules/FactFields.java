@@ -12,6 +12,7 @@ import org.tunica.casefile.Limb;
 import org.tunica.casefile.Patient;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
+import org.tunica.casefile.Word;
 import org.tunica.heat.HeatSpread;
 import org.tunica.heat.ProposedSetting;
 import org.tunica.heat.WarmedSpread;
@@ -87,6 +88,9 @@ final class FactFields {
         table.set(
                 "patient.conditions",
                 option -> Answer.ofSet(patient(option).conditions().map(ids -> conditions(option, ids))));
+        table.set(
+                "patient.preferences",
+                option -> Answer.ofSet(patient(option).preferences().map(FactFields::words)));
     }
 
     /** Nobody need ask a man; a man said to be pregnant is refused when the case is read. */
@@ -121,7 +125,7 @@ final class FactFields {
                 option -> Answer.ofSet(drugs(option.caseFile().room())));
         table.set(
                 "room.foamGas",
-                option -> Answer.ofSet(option.caseFile().room().foamGas().map(FactFields::gases)));
+                option -> Answer.ofSet(option.caseFile().room().foamGas().map(FactFields::words)));
         table.flag(
                 "room.adrenaline",
                 option -> option.caseFile().room().tumescent().flatMap(Room.Tumescent::adrenaline));
@@ -133,9 +137,9 @@ final class FactFields {
                 .map(stock -> stock.stream().map(drug -> drug.drug().word()).collect(Collectors.toSet()));
     }
 
-    private static Set<String> gases(Set<Room.FoamGas> gases) {
+    private static Set<String> words(Set<? extends Word> named) {
         Set<String> words = new TreeSet<>();
-        gases.forEach(gas -> words.add(gas.word()));
+        named.forEach(one -> words.add(one.word()));
         return words;
     }
 
