@@ -20,6 +20,28 @@ Feature: Would one session go over what the body bears?
         | unknown | laser-1470-radial | 35 cm        | not recorded | is in doubt |
         | unknown | laser-1470-radial | not recorded | 70 kg        | is in doubt |
 
+  Rule: EXC-039 the tumescence holds more plain lidocaine than was borne beside the saphenous vein
+
+    @EXC-039
+    Scenario Outline: <kind>: <technique>, whether the tumescent mix holds adrenaline <whether the tumescent mix holds adrenaline>, length <length>, weight <weight>
+      Given a sound leg
+      And the case says whether the tumescent mix holds adrenaline: <whether the tumescent mix holds adrenaline>
+      And the case says the length: <length>
+      And the case says the weight: <weight>
+      When <technique> is considered
+      Then EXC-039 <says>
+
+      Examples:
+        | kind    | technique         | whether the tumescent mix holds adrenaline | length | weight       | says        |
+        | hit     | laser-1470-radial | no                                         | 62 cm  | 40 kg        | speaks      |
+        | hit     | steam             | no                                         | 62 cm  | 40 kg        | speaks      |
+        | limit   | laser-1470-radial | no                                         | 60 cm  | 40 kg        | stays quiet |
+        | miss    | laser-1470-radial | no                                         | 35 cm  | 70 kg        | stays quiet |
+        | miss    | laser-1470-radial | yes                                        | 62 cm  | 40 kg        | stays quiet |
+        | miss    | adhesive          | no                                         | 62 cm  | 40 kg        | stays quiet |
+        | unknown | laser-1470-radial | not recorded                               | 62 cm  | 40 kg        | is in doubt |
+        | unknown | laser-1470-radial | no                                         | 62 cm  | not recorded | is in doubt |
+
   Rule: EXC-031 filling this segment with foam takes more polidocanol than a day allows
 
     # 26.525823848649225 cm of this lumen takes the daily maximum of this weight to the last digit

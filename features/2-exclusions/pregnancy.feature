@@ -18,4 +18,5 @@ Feature: May this wait until after the pregnancy?
         | miss    | laser-1470-radial | not recorded | male         | stays quiet |
         | unknown | laser-1470-radial | not recorded | female       | is in doubt |
         | hit     | laser-1470-radial | yes          | not recorded | speaks      |
+        | unknown | laser-1470-radial | not recorded | other        | is in doubt |
         | unknown | laser-1470-radial | not recorded | not recorded | is in doubt |

@@ -8,7 +8,7 @@ Feature: Do the guidelines speak of a patient this young?
       And the case says the age: <age>
       When laser-1470-radial is considered
       Then CAU-056 <says>
-      And CAU-056 would caution moderately
+      And CAU-056 would caution strongly
 
       Examples:
         | kind    | age          | says        |

@@ -40,21 +40,23 @@ Feature: Can the deep veins take over?
   Rule: CAU-067 the trunk is called the main way out though no block of the deep veins is recorded
 
     @CAU-067
-    Scenario Outline: <kind>: vein <vein>, state of the deep veins <state of the deep veins>, history of conditions <history of conditions>
+    Scenario Outline: <kind>: vein <vein>, state of the deep veins <state of the deep veins>, main way out <whether the trunk is the main way out of the leg>, history of conditions <history of conditions>
       Given a sound leg
       And the case says the vein: <vein>
       And the case says the state of the deep veins: <state of the deep veins>
       And the case says the history of conditions: <history of conditions>
+      And the case says whether the trunk is the main way out of the leg: <whether the trunk is the main way out of the leg>
       When laser-1470-radial is considered
       Then CAU-067 <says>
       And CAU-067 would caution strongly
 
       Examples:
-        | kind    | vein            | state of the deep veins | history of conditions | says        |
-        | hit     | great-saphenous | normal                  | trunk-is-main-outflow | speaks      |
-        | hit     | great-saphenous | refluxing               | trunk-is-main-outflow | speaks      |
-        | miss    | great-saphenous | obstructed              | trunk-is-main-outflow | stays quiet |
-        | miss    | great-saphenous | normal                  | none                  | stays quiet |
-        | miss    | tributary       | normal                  | trunk-is-main-outflow | stays quiet |
-        | unknown | great-saphenous | not recorded            | trunk-is-main-outflow | is in doubt |
-        | unknown | great-saphenous | normal                  | not recorded          | is in doubt |
+        | kind    | vein            | state of the deep veins | whether the trunk is the main way out of the leg | history of conditions | says        |
+        | hit     | great-saphenous | normal                  | not recorded                                     | trunk-is-main-outflow | speaks      |
+        | hit     | great-saphenous | refluxing               | yes                                              | trunk-is-main-outflow | speaks      |
+        | miss    | great-saphenous | normal                  | no                                               | trunk-is-main-outflow | stays quiet |
+        | miss    | great-saphenous | obstructed              | yes                                              | trunk-is-main-outflow | stays quiet |
+        | miss    | great-saphenous | normal                  | not recorded                                     | none                  | stays quiet |
+        | miss    | tributary       | normal                  | yes                                              | trunk-is-main-outflow | stays quiet |
+        | unknown | great-saphenous | not recorded            | yes                                              | trunk-is-main-outflow | is in doubt |
+        | unknown | great-saphenous | normal                  | not recorded                                     | not recorded          | is in doubt |

@@ -23,18 +23,22 @@ Feature: How is the heat to be set?
   Rule: SET-002 the segmental element heats the stretch next to the junction more than once
 
     @SET-002
-    Scenario Outline: <kind>: <technique>
+    Scenario Outline: <kind>: <technique>, distance to the deep junction <distance to the deep junction>
       Given a sound leg
+      And the case says the distance to the deep junction: <distance to the deep junction>
       When <technique> is considered
       Then SET-002 <says>
       And SET-002 would set the cycles on the first stretch to 2
 
       Examples:
-        | kind | technique           | says        |
-        | hit  | rf-segmental-7cm    | speaks      |
-        | hit  | rf-segmental-3cm    | speaks      |
-        | miss | rf-bipolar-pullback | stays quiet |
-        | miss | laser-1470-radial   | stays quiet |
+        | kind    | technique           | distance to the deep junction | says        |
+        | hit     | rf-segmental-7cm    | 0 cm                          | speaks      |
+        | hit     | rf-segmental-3cm    | 0 cm                          | speaks      |
+        | limit   | rf-segmental-7cm    | 2.5 cm                        | speaks      |
+        | miss    | rf-segmental-7cm    | 2.6 cm                        | stays quiet |
+        | miss    | rf-bipolar-pullback | 0 cm                          | stays quiet |
+        | miss    | laser-1470-radial   | 0 cm                          | stays quiet |
+        | unknown | rf-segmental-7cm    | not recorded                  | is in doubt |
 
   Rule: SET-003 the segmental element heats every stretch of a large trunk more than once
 

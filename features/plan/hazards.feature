@@ -54,6 +54,34 @@ Feature: What could go wrong is held by the advice as a whole
     Then it stands as excluded
     And nothing is ranked
 
+  @HZ-13
+  Scenario: the main way out of one leg leaves the other leg free
+    Given a sound leg
+    And the case says the state of the deep veins: obstructed
+    And the case says the history of conditions: trunk-is-main-outflow
+    And the case says whether the trunk is the main way out of the leg: no
+    When laser-1470-radial is considered
+    Then it stands as careful
+
+  @HZ-09
+  Scenario: plain lidocaine is not given up to the stop of the mix with adrenaline
+    Given a sound leg
+    And the case says whether the tumescent mix holds adrenaline: no
+    And the case says the weight: 40 kg
+    And the case says the length: 70 cm
+    When laser-1470-radial is considered
+    Then it stands as excluded
+
+  @HZ-15
+  Scenario: stiff arteries ask for the pressure at the toe
+    Given a sound leg
+    And the case says the ankle-brachial index: 1.5
+    When laser-1470-radial is considered
+    Then it stands as careful
+    And the case says the toe pressure: 80 mm[Hg]
+    When laser-1470-radial is considered
+    Then it stands as preferred
+
   @HZ-15
   Scenario: badly narrowed arteries make every closure one for the careful
     Given a sound leg
@@ -80,7 +108,7 @@ Feature: What could go wrong is held by the advice as a whole
     And nothing is ranked
 
   @HZ-28
-  Scenario: a recent heart attack bars sclerosants
+  Scenario: a recent heart attack bars sclerosants and warns of the rest
     Given a sound leg
     And the case says the history of conditions: myocardial-infarction-recent
     When foam-sts is considered
@@ -88,4 +116,4 @@ Feature: What could go wrong is held by the advice as a whole
     When mechanochemical is considered
     Then it stands as excluded
     When laser-1470-radial is considered
-    Then it stands as preferred
+    Then it stands as careful

@@ -136,11 +136,19 @@ class JsonSchemasTest {
                     a wall thicker than its lumen         | limbs.0.segments.0.lumenDiameterMm          | 0.3
                     a reference twice                     | limbs.0.segments.0.ref                      | "R1"
                     a side twice                          | limbs.0.side                                | "right"
+                    an outflow the history denies         | limbs.0.trunkIsMainOutflow                  | true
                     """)
     void faultOnlyTheReaderSees(String what, String path, String value) {
         CaseTree tree = CaseTree.demo("both-legs-many-segments").set(path, JSON.readTree(value));
         assertTrue(schemaAccepts(tree), what);
         assertFalse(readerAccepts(tree), what);
+    }
+
+    @Test
+    void faultOnlyTheReaderSees_pregnantMan() {
+        CaseTree tree = CaseTree.demo("pregnancy").set("patient.sex", "male");
+        assertTrue(schemaAccepts(tree));
+        assertFalse(readerAccepts(tree));
     }
 
     @Test
@@ -215,7 +223,7 @@ class JsonSchemasTest {
     private static Stream<CaseTree> edges(CaseTree full, String number) {
         PlausibleRange range = TUNICA.knowledge().plausibleRange(number).orElseThrow();
         String path = number.replace("limbs.segments.", "limbs.0.segments.0.")
-                .replace("limbs.ankle", "limbs.0.ankle")
+                .replaceFirst("^limbs\\.(ankle|toe)", "limbs.0.$1")
                 .replace("sclerosants.", "sclerosants.0.");
         double step = 1e-6;
         return Stream.of(range.min(), range.max(), range.min() - step, range.max() + step)

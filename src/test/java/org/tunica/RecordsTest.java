@@ -24,7 +24,8 @@ class RecordsTest {
             "org.tunica.session",
             "org.tunica.treatment");
 
-    private static final String UNIT = "(Mm2|Mm|Cm2|Cm|M2|M3|M|Ml|Mg|Kg|Years|Minutes|Min|Seconds|S|Percent|W|J|K|C)";
+    private static final String UNIT =
+            "(Mm2|MmHg|Mm|Cm2|Cm|M2|M3|M|Ml|Mg|Kg|Years|Minutes|Min|Seconds|S|Percent|W|J|K|C)";
 
     /** A unit or a quotient of units (powerW, leedJPerCm, contactWPerM2K), or a word that says there is none. */
     private static final Pattern WITH_UNIT = Pattern.compile(

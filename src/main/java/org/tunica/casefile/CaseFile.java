@@ -30,6 +30,8 @@ public record CaseFile(String format, String caseRef, Patient patient, Room room
             "room.tumescent.lidocainePercent",
             "room.freeMinutes",
             "limbs.ankleBrachialIndex",
+            "limbs.anklePressureMmHg",
+            "limbs.toePressureMmHg",
             "limbs.segments.lengthCm",
             "limbs.segments.straightCm",
             "limbs.segments.lumenDiameterMm",
@@ -60,7 +62,10 @@ public record CaseFile(String format, String caseRef, Patient patient, Room room
                         limb.side(),
                         limb.ceapClass(),
                         limb.ankleBrachialIndex(),
+                        limb.anklePressureMmHg(),
+                        limb.toePressureMmHg(),
                         limb.deepVeins(),
+                        limb.trunkIsMainOutflow(),
                         limb.segments().stream()
                                 .filter(segment -> segment.ref().equals(segmentRef))
                                 .toList()))

@@ -37,6 +37,7 @@ final class CaseReader {
         Room room = room(part(root, "room"));
         List<Limb> limbs = limbs(root);
         root.done();
+        CaseChecks.check(patient, limbs, faults);
         return new CaseFile(caseRef, patient, room, limbs);
     }
 
@@ -144,7 +145,16 @@ final class CaseReader {
         Limb.Side side = side(limb);
         Optional<Limb.CeapClass> ceapClass = limb.word("ceapClass", Limb.CeapClass.class);
         OptionalDouble index = number(limb, "ankleBrachialIndex", "limbs.ankleBrachialIndex");
+        OptionalDouble anklePressure = number(limb, "anklePressureMmHg", "limbs.anklePressureMmHg");
+        OptionalDouble toePressure = number(limb, "toePressureMmHg", "limbs.toePressureMmHg");
         Optional<Limb.DeepVeins> deepVeins = limb.word("deepVeins", Limb.DeepVeins.class);
+        Optional<Boolean> outflow = limb.flag("trunkIsMainOutflow");
+        List<Segment> segments = segments(limb);
+        limb.done();
+        return new Limb(side, ceapClass, index, anklePressure, toePressure, deepVeins, outflow, segments);
+    }
+
+    private List<Segment> segments(FieldReader limb) {
         List<Segment> segments = new ArrayList<>();
         List<FieldReader> readers = list(limb, "segments");
         if (readers.size() > CaseFile.MOST_SEGMENTS) {
@@ -154,8 +164,7 @@ final class CaseReader {
         } else {
             readers.forEach(reader -> segments.add(segment(reader)));
         }
-        limb.done();
-        return new Limb(side, ceapClass, index, deepVeins, segments);
+        return segments;
     }
 
     private Segment segment(FieldReader segment) {

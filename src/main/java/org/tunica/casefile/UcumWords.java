@@ -11,6 +11,7 @@ public final class UcumWords {
             case "Cel" -> " degrees Celsius";
             case "/cm" -> " per cm";
             case "a" -> " years";
+            case "mm[Hg]" -> " mmHg";
             default -> " " + ucum;
         };
     }

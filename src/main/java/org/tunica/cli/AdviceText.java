@@ -15,6 +15,7 @@ import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.Reason;
 import org.tunica.plan.SegmentAdvice;
+import org.tunica.rules.Conclusion;
 
 /** The advice as text: per segment what is ranked with settings and cautions, then what is not ranked and why. */
 final class AdviceText {
@@ -101,8 +102,8 @@ final class AdviceText {
                 .map(id -> knowledge.technique(id).says())
                 .toList();
         String who = names.size() <= FEW ? String.join(", ", names) : names.size() + " techniques";
-        return "were " + miss.wouldNeed() + ": " + who + " " + miss.to().word() + " instead of "
-                + miss.from().word() + " (" + miss.rule() + ")";
+        return "were " + miss.wouldNeed() + ": " + who + " would stand as "
+                + miss.to().word() + " instead of " + miss.from().word() + " (" + miss.rule() + ")";
     }
 
     private static String numbers(SegmentAdvice.DerivedAdvice derived) {
@@ -193,11 +194,20 @@ final class AdviceText {
         // the first caution of a careful option already stands in its row
         option.cautions().stream()
                 .skip(option.standing() == OptionStanding.CAREFUL ? 1 : 0)
-                .forEach(caution -> paragraph(INDENT, "caution: " + line(caution)));
+                .forEach(caution -> paragraph(INDENT, lead(caution) + line(caution)));
         if (why) {
             option.settings().note().ifPresent(note -> paragraph(INDENT, "note: " + note));
             reasons(option);
         }
+    }
+
+    /** What could harm for good must not read like counsel. */
+    private static String lead(Reason caution) {
+        return switch (caution.strength().orElse(Conclusion.Strength.MODERATE)) {
+            case FIRST_CHOICE, STRONG -> "strong caution: ";
+            case MODERATE -> "caution: ";
+            case SLIGHT -> "counsel: ";
+        };
     }
 
     private static String line(Reason caution) {
@@ -245,11 +255,7 @@ final class AdviceText {
         String doubt = reason.inDoubt().isEmpty()
                 ? ""
                 : " (in doubt, not recorded: " + String.join(", ", reason.inDoubt()) + ")";
-        return reason.title() + ": " + sentence(reason.says()) + doubt;
-    }
-
-    private static String sentence(String words) {
-        return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+        return reason.title() + ", because " + reason.says() + doubt;
     }
 
     private void unranked(SegmentAdvice segment, OptionStanding standing) {

@@ -1,9 +1,9 @@
 package org.tunica.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import org.tunica.review.Probe;
@@ -65,16 +65,19 @@ final class RulesCheckCommand implements Callable<Integer> {
 
     private void print(Tunica tunica, List<Remark> remarks, List<Probe.Outcome> wrong, boolean scenarios) {
         StringBuilder out = new StringBuilder();
-        Map<Remark.Kind, List<Remark>> byKind = new TreeMap<>();
-        remarks.forEach(remark ->
-                byKind.computeIfAbsent(remark.kind(), kind -> new ArrayList<>()).add(remark));
-        byKind.forEach((kind, some) -> {
-            out.append(Wrap.paragraph(
+        Map<String, List<Remark>> byHeading = new LinkedHashMap<>();
+        remarks.forEach(remark -> byHeading
+                .computeIfAbsent(heading(remark), heading -> new ArrayList<>())
+                .add(remark));
+        byHeading.forEach((heading, some) -> {
+            out.append(Wrap.paragraph(width, 0, heading + " (" + some.size() + "):"));
+            some.forEach(remark -> out.append(Wrap.paragraph(
                     width,
-                    0,
-                    (some.get(0).fault() ? "FAULT, " : "To judge, ") + kind.words() + " (" + some.size() + "):"));
-            some.forEach(remark -> out.append(
-                    Wrap.paragraph(width, 2, String.join(", ", remark.places()) + ": " + remark.sentence())));
+                    2,
+                    String.join(", ", remark.places()) + ": " + remark.sentence()
+                            + remark.accepted()
+                                    .map(why -> "; accepted because " + why)
+                                    .orElse(""))));
             out.append('\n');
         });
         wrong.forEach(outcome -> out.append(Wrap.paragraph(width, 0, "FAULT, a probe went wrong: " + outcome)));
@@ -83,10 +86,25 @@ final class RulesCheckCommand implements Callable<Integer> {
                 width,
                 0,
                 tunica.rules().rules().size() + " rules: " + faults + " faults, "
-                        + (remarks.size() - faults + wrong.size())
-                        + " remarks to judge. " + tunica.review().probes().size()
+                        + remarks.stream().filter(Remark::open).count()
+                        + " remarks to judge, "
+                        + remarks.stream()
+                                .filter(remark -> remark.accepted().isPresent())
+                                .count()
+                        + " accepted. " + tunica.review().probes().size()
                         + " probes at the boundaries of the rules were run."
                         + (scenarios ? "" : " No features/ beside the rules: scenarios were not looked at.")));
         spec.commandLine().getOut().print(out);
+    }
+
+    private static String heading(Remark remark) {
+        if (remark.fault()) {
+            return "FAULT, " + remark.kind().words();
+        }
+        if (remark.open()) {
+            return "To judge, " + remark.kind().words();
+        }
+        return (remark.accepted().isPresent() ? "Accepted, " : "To read, ")
+                + remark.kind().words();
     }
 }

@@ -18,6 +18,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param changes change records by number
  * @param evidence what became of each row of the evidence, by id
  * @param conflicts where sources disagree and what the rules make of it, by id
+ * @param accepted remarks of the review of rules that may stand, by id
  * @param hazards what could go wrong, by id
  * @param principles why the segments of a session are worked on in their order, by id
  * @param afterCare what scans look for afterwards and what is done about a clot, by id
@@ -33,6 +34,7 @@ public record Knowledge(
         Map<String, ChangeRecord> changes,
         Map<String, Evidence> evidence,
         Map<String, Conflict> conflicts,
+        Map<String, AcceptedRemark> accepted,
         Map<String, Hazard> hazards,
         IntendedUse intendedUse,
         Map<String, Statement> principles,

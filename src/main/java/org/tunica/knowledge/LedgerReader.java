@@ -3,7 +3,7 @@ package org.tunica.knowledge;
 import java.util.List;
 import org.tunica.casefile.FieldReader;
 
-/** Reads the entries that tell what became of evidence and of disagreements. */
+/** Reads the entries that tell what became of evidence, of disagreements and of what the review remarked. */
 final class LedgerReader {
     private LedgerReader() {}
 
@@ -33,6 +33,16 @@ final class LedgerReader {
         oneOf(reader, !conflict.steps().isEmpty(), conflict.left().isPresent(), "steps");
         reader.done();
         return conflict;
+    }
+
+    static AcceptedRemark accepted(String id, FieldReader reader) {
+        AcceptedRemark accepted = new AcceptedRemark(
+                id, reader.requiredText("remark"), reader.texts("rules"), reader.requiredText("why"));
+        if (reader.readable() && accepted.rules().isEmpty()) {
+            reader.fault("rules", "at least one rule must be named");
+        }
+        reader.done();
+        return accepted;
     }
 
     private static List<Conflict.Step> steps(FieldReader reader) {

@@ -15,6 +15,7 @@ final class UnitOfName {
         BY_ENDING.put("MlPerCm", "mL/cm");
         BY_ENDING.put("PerCm", "/cm");
         BY_ENDING.put("MmPerS", "mm/s");
+        BY_ENDING.put("MmHg", "mm[Hg]");
         BY_ENDING.put("Mm", "mm");
         BY_ENDING.put("Cm", "cm");
         BY_ENDING.put("Ml", "mL");

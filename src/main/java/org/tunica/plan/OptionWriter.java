@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Technique;
 import org.tunica.physics.OptionNumbers;
+import org.tunica.rules.Conclusion;
 import org.tunica.rules.Verdict;
 
 /** Writes what was judged about an option into its advice. */
@@ -79,6 +80,7 @@ final class OptionWriter {
                         verdict.rule().id(),
                         verdict.rule().title(),
                         stands,
+                        strength(verdict.rule().conclusion()),
                         verdict.rule().because(),
                         verdict.doubt(),
                         String.join(" ", verdict.rule().sources()),
@@ -86,5 +88,9 @@ final class OptionWriter {
                         verdict.rule().change(),
                         List.copyOf(verdict.rule().limitIds())))
                 .toList();
+    }
+
+    private static Optional<Conclusion.Strength> strength(Conclusion conclusion) {
+        return conclusion instanceof Conclusion.Weighed weighed ? Optional.of(weighed.strength()) : Optional.empty();
     }
 }

@@ -1,8 +1,10 @@
 package org.tunica.plan;
 
 import java.util.List;
+import java.util.Optional;
 import org.tunica.casefile.Word;
 import org.tunica.knowledge.Standing;
+import org.tunica.rules.Conclusion;
 
 /**
  * What one rule says about an option, with everything needed to check it.
@@ -10,6 +12,7 @@ import org.tunica.knowledge.Standing;
  * @param rule id of the rule
  * @param title what is the case when the rule speaks
  * @param stands what the rule does to the option
+ * @param strength how much it weighs, of a caution and of a reason for or against
  * @param says the reason in the rule's words
  * @param inDoubt what is not recorded; empty when the rule speaks for certain
  * @param source ids of sources, separated by blanks
@@ -21,6 +24,7 @@ public record Reason(
         String rule,
         String title,
         Stands stands,
+        Optional<Conclusion.Strength> strength,
         String says,
         List<String> inDoubt,
         String source,

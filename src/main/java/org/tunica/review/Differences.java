@@ -15,8 +15,12 @@ import org.tunica.knowledge.Hazard;
 import org.tunica.knowledge.IntendedUse;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
+import org.tunica.knowledge.PlainFigure;
+import org.tunica.knowledge.PlainWay;
+import org.tunica.knowledge.PlainWords;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Source;
+import org.tunica.knowledge.Statement;
 import org.tunica.knowledge.Technique;
 import org.tunica.rules.Rule;
 
@@ -44,6 +48,7 @@ final class Differences {
                 Measurement::says);
         found.words(before, after);
         found.safety(before, after);
+        found.people(before, after);
         found.compare(Difference.Part.SOURCE, before.sources(), after.sources(), Aspects::of, Source::about);
         found.compare(
                 Difference.Part.CHANGE_RECORD, before.changes(), after.changes(), Aspects::of, ChangeRecord::title);
@@ -60,6 +65,16 @@ final class Differences {
         compare(Difference.Part.ALLERGY, before.allergies(), after.allergies(), Aspects::of, words -> words);
     }
 
+    /** What is said to patients and about the time afterwards. */
+    private void people(Knowledge before, Knowledge after) {
+        compare(Difference.Part.AFTER_CARE, before.afterCare(), after.afterCare(), Aspects::of, Statement::says);
+        PlainWords was = before.plain();
+        PlainWords is = after.plain();
+        compare(Difference.Part.PATIENT_WAY, was.ways(), is.ways(), Aspects::of, PlainWay::name);
+        compare(Difference.Part.PATIENT_FIGURE, was.figures(), is.figures(), Aspects::of, PlainFigure::says);
+        compare(Difference.Part.PATIENT_SENTENCE, was.sentences(), is.sentences(), Aspects::of, Statement::says);
+    }
+
     private void safety(Knowledge before, Knowledge after) {
         compare(Difference.Part.HAZARD, before.hazards(), after.hazards(), Aspects::of, Hazard::hazard);
         compare(
@@ -70,6 +85,13 @@ final class Differences {
                 IntendedUse::says);
         compare(Difference.Part.CONFLICT, before.conflicts(), after.conflicts(), Aspects::of, Conflict::question);
         compare(Difference.Part.EVIDENCE, before.evidence(), after.evidence(), Aspects::of, Evidence::says);
+        compare(
+                Difference.Part.ACCEPTED_REMARK,
+                before.accepted(),
+                after.accepted(),
+                Aspects::of,
+                accepted -> String.join(" and ", accepted.rules()));
+        compare(Difference.Part.WORK_PRINCIPLE, before.principles(), after.principles(), Aspects::of, Statement::says);
     }
 
     private <T> void compare(

@@ -199,18 +199,21 @@ final class RuleBookPage {
     private void remarks(List<Remark> remarks) {
         page.heading(2, "What the checks remark");
         page.paragraph("Found by reasoning over the rules. Faults bar a release; everything else is for a person to "
-                + "judge: that two rules speak at once, or that no rule speaks, may be meant so.");
+                + "judge: that two rules speak at once, or that no rule speaks, may be meant so. Where people let it stand, "
+                + "their reason stands beside it; "
+                + remarks.stream().filter(Remark::open).count() + " still wait for someone to judge them.");
         if (remarks.isEmpty()) {
             page.paragraph("Nothing.");
             return;
         }
         page.table(
-                List.of("kind", "remark"),
+                List.of("kind", "remark", "accepted because"),
                 remarks.stream()
                         .map(remark -> List.of(
                                 Ink.text((remark.fault() ? "FAULT: " : "")
                                         + remark.kind().words()),
-                                Ink.text(remark.sentence())))
+                                Ink.text(remark.sentence()),
+                                Ink.text(remark.accepted().orElse(""))))
                         .toList());
     }
 

@@ -45,7 +45,8 @@ public final class RuleReview {
                 new LoneRuleChecks(reasoning, !knowledge.hazards().isEmpty()).remarks());
         remarks.addAll(new PairChecks(reasoning).remarks());
         remarks.addAll(new RangeChecks(reasoning).remarks());
-        return remarks.stream().sorted().toList();
+        return new Acceptances(knowledge.accepted().values())
+                .appliedTo(remarks).stream().sorted().toList();
     }
 
     /**

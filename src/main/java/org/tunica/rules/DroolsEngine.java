@@ -37,7 +37,7 @@ final class DroolsEngine {
     /** A rule can speak about an option at most once, certain or in doubt; one more firing means the model is wrong. */
     private static final int SLACK = 1;
 
-    /** Sessions are used again: a new one spends a sixth of a run on its memories. Safe for several threads. */
+    /** Sessions are used again: a new one spends an eighth to a tenth of a run on its memories. Safe for several threads. */
     private final KieSessionsPool sessions;
 
     private final int rulesCount;

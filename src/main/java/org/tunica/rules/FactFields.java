@@ -142,7 +142,10 @@ final class FactFields {
     private void limb() {
         table.word("limb.ceapClass", option -> Answer.ofWord(option.limb().ceapClass()));
         table.number("limb.ankleBrachialIndex", option -> option.limb().ankleBrachialIndex());
+        table.number("limb.anklePressureMmHg", option -> option.limb().anklePressureMmHg());
+        table.number("limb.toePressureMmHg", option -> option.limb().toePressureMmHg());
         table.word("limb.deepVeins", option -> Answer.ofWord(option.limb().deepVeins()));
+        table.flag("limb.trunkIsMainOutflow", option -> option.limb().trunkIsMainOutflow(patient(option)));
     }
 
     private void derived() {

@@ -77,6 +77,6 @@ public record Rule(
 
     /** The rule as a file says it, with the blanks and line breaks of no particular author. */
     public String text() {
-        return new RuleText(this).text();
+        return new RuleWriter(this).text();
     }
 }

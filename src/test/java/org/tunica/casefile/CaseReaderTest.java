@@ -137,6 +137,25 @@ class CaseReaderTest {
                 faults(sound().set("limbs.0.ankleBrachialIndex", 102).bytes()));
     }
 
+    @Test
+    void mainOutflowOfOneLeg_mustStandInAWholeHistory() {
+        CaseTree tree = sound().set("limbs.0.trunkIsMainOutflow", true).set("patient.conditions", List.of());
+        assertEquals(
+                List.of("$.limbs[0].trunkIsMainOutflow: is true, while patient.conditions does not list"
+                        + " trunk-is-main-outflow"),
+                faults(tree.bytes()));
+        assertEquals(List.of(), faults(tree.set("patient.conditions", null).bytes()));
+        assertEquals(
+                List.of(),
+                faults(tree.set("patient.conditions", List.of("trunk-is-main-outflow"))
+                        .bytes()));
+        assertEquals(
+                List.of(),
+                faults(tree.set("patient.conditions", List.of())
+                        .set("limbs.0.trunkIsMainOutflow", false)
+                        .bytes()));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     patient.wieghtKg        | 70          | $.patient.wieghtKg        | did you mean "weightKg"?

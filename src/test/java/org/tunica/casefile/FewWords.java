@@ -28,7 +28,7 @@ final class FewWords implements KnownWords {
 
     @Override
     public Set<String> conditionIds() {
-        return new TreeSet<>(Set.of("migraine-with-aura", "active-cancer"));
+        return new TreeSet<>(Set.of("migraine-with-aura", "active-cancer", "trunk-is-main-outflow"));
     }
 
     @Override

@@ -34,6 +34,7 @@ class KnowledgeTest {
             Map.entry("Points", "1"),
             Map.entry("Minutes", "min"),
             Map.entry("Mm", "mm"),
+            Map.entry("MmHg", "mm[Hg]"),
             Map.entry("Cm", "cm"),
             Map.entry("Kg", "kg"),
             Map.entry("Years", "a"),

@@ -24,6 +24,7 @@ final class Altered {
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                Map.of(),
                 all.intendedUse(),
                 all.principles(),
                 all.afterCare(),

@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.ChangeRecord;
 import org.tunica.knowledge.Knowledge;
-import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
 import org.tunica.rules.RuleBook;
 
@@ -20,8 +19,6 @@ import org.tunica.rules.RuleBook;
  * rule controls are left out: they judge nothing.
  */
 final class PrintedRules {
-    private static final int WIDTH = 100;
-
     private PrintedRules() {}
 
     /**
@@ -38,25 +35,22 @@ final class PrintedRules {
         return RuleBook.of(Bundle.of(texts), listing(rules, knowledge));
     }
 
-    static String text(Rule rule) {
-        StringBuilder text = new StringBuilder("rule " + rule.id() + "  " + rule.title() + "\n");
-        text.append("  source " + String.join(" ", rule.sources()) + ", "
-                + rule.standing().word() + "  change " + rule.change() + "  review by " + rule.reviewBy() + "  class "
-                + rule.ruleClass() + "\n");
-        String opening = "  when ";
-        for (Condition condition : rule.conditions()) {
-            text.append(opening).append(condition.sentence()).append('\n');
-            opening = "  and  ";
-        }
-        text.append("  then ").append(rule.conclusion().sentence()).append('\n');
-        return text.append("  because ")
-                .append(wrapped(rule.because()))
-                .append('\n')
-                .toString();
-    }
-
-    private static String wrapped(String sentence) {
-        return sentence.replaceAll("(.{1," + WIDTH + "})(?: |$)", "$1\n    ").strip();
+    /** The rule as a file says it, under no hazard. */
+    private static String text(Rule rule) {
+        return new Rule(
+                        rule.id(),
+                        rule.title(),
+                        rule.sources(),
+                        rule.standing(),
+                        rule.change(),
+                        rule.reviewBy(),
+                        rule.ruleClass(),
+                        List.of(),
+                        rule.conditions(),
+                        rule.conclusion(),
+                        rule.because(),
+                        rule.place())
+                .text();
     }
 
     private static String file(Rule rule) {

@@ -246,9 +246,34 @@ class RemarksTest {
     }
 
     @Test
-    void theShippedRulesHoldNoFault() {
+    void aRemarkMayStandWithAReason_aFaultAndNothingMayNot() {
+        String wide = "PRE-901 | prefer slightly | the course is straight";
+        String narrow = "PRE-902 | prefer slightly | the course is straight | the technique works by heat";
+        assertTrue(judged("says nothing new", "PRE-902, PRE-901", wide, narrow)
+                .endsWith("; accepted because it is meant"));
+        assertTrue(judged("conflict", "PRE-901, PRE-902", wide, narrow).contains("accepts nothing: ACC-01"));
+        assertTrue(judged("says nothing new", "PRE-901", wide, narrow).contains("accepts nothing: ACC-01"));
+        String twice = wide.replace("901", "902");
+        assertTrue(judged("stands twice", "PRE-901, PRE-902", wide, twice).contains("accepts nothing: ACC-01"));
+    }
+
+    /** The remarks on some rules one of whose remarks is let stand, as they are printed. */
+    private static String judged(String remark, String ids, String... rules) {
+        Map<String, String> texts = new TreeMap<>(Plant.bundle(rules).texts());
+        texts.put(
+                "knowledge/accepted.yaml",
+                "ACC-01: { remark: " + remark + ", rules: [" + ids + "], why: it is meant }\n");
+        return RuleReview.of(Bundle.of(texts)).remarks().stream()
+                .map(Remark::toString)
+                .filter(said -> said.contains("accept"))
+                .collect(Collectors.joining("\n"));
+    }
+
+    @Test
+    void theShippedRulesHoldNoFault_andNoRemarkWaits() {
         List<Remark> remarks = RuleReview.of(Bundle.shipped()).remarks();
         assertEquals(List.of(), remarks.stream().filter(Remark::fault).toList());
+        assertEquals(List.of(), remarks.stream().filter(Remark::open).toList());
         assertTrue(remarks.stream().anyMatch(remark -> remark.kind() == Remark.Kind.RANGES));
     }
 

@@ -2,6 +2,7 @@ package org.tunica.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -54,6 +55,19 @@ class EngineAgainstHandTest {
         for (int seed = 0; seed < 20; seed++) {
             Collections.shuffle(facts, new Random(seed));
             assertEquals(expected, TUNICA.rules().judge(facts));
+        }
+    }
+
+    /** Sessions are used again; what a run that broke off left in one must not speak in the next. */
+    @Test
+    void aRunThatBreaksOffLeavesNothingBehind() {
+        List<OptionFacts> sound = facts(CaseTree.soundLeg());
+        List<Verdict> expected = TUNICA.rules().judge(sound);
+        List<OptionFacts> broken = new ArrayList<>(facts(CaseTree.demo("pregnancy")));
+        broken.add(OptionFacts.of(broken.get(broken.size() / 2).key(), Map.of(), List.of()));
+        for (int run = 0; run < 5; run++) {
+            assertThrows(RuntimeException.class, () -> TUNICA.rules().judge(broken));
+            assertEquals(expected, TUNICA.rules().judge(sound));
         }
     }
 

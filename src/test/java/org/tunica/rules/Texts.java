@@ -23,7 +23,7 @@ public final class Texts {
             """;
 
     /** Knowledge about the shipped rules, which are not there when one file is tested alone. */
-    private static final Pattern SPEAKS_OF_RULES = Pattern.compile("knowledge/(evidence/|conflicts|hazards)");
+    private static final Pattern SPEAKS_OF_RULES = Pattern.compile("knowledge/(evidence/|conflicts|hazards|accepted)");
 
     private Texts() {}
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Writes a rule back as the text of a file; reading that text gives the same rule. */
-final class RuleText {
+final class RuleWriter {
     private static final int WIDTH = 118;
     private static final String INDENT = "  ";
     private static final String CONTINUED = "    ";
@@ -12,7 +12,7 @@ final class RuleText {
     private final Rule rule;
     private final List<String> lines = new ArrayList<>();
 
-    RuleText(Rule rule) {
+    RuleWriter(Rule rule) {
         this.rule = rule;
     }
 

@@ -1,0 +1,27 @@
+package org.tunica.casefile;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Contradictions between parts of a case that are read apart. */
+final class CaseChecks {
+    private static final Optional<Boolean> YES = Optional.of(true);
+
+    private CaseChecks() {}
+
+    static void check(Patient patient, List<Limb> limbs, Faults faults) {
+        for (int i = 0; i < limbs.size(); i++) {
+            outflowIsInTheHistory(patient, limbs.get(i), "$.limbs[" + i + "].trunkIsMainOutflow", faults);
+        }
+    }
+
+    /** A history is whole: a needed outflow it does not list is a contradiction, not a detail of one leg. */
+    private static void outflowIsInTheHistory(Patient patient, Limb limb, String place, Faults faults) {
+        boolean denied = patient.conditions()
+                .filter(listed -> !listed.contains(Limb.MAIN_OUTFLOW))
+                .isPresent();
+        if (denied && limb.trunkIsMainOutflow().equals(YES)) {
+            faults.add(place, "is true, while patient.conditions does not list " + Limb.MAIN_OUTFLOW);
+        }
+    }
+}
