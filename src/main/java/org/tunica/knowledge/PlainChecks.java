@@ -48,6 +48,13 @@ final class PlainChecks {
         figure.ways().forEach(way -> known(place + ".ways", way, ways.keySet(), "way"));
         figure.techniques()
                 .forEach(technique -> known(place + ".techniques", technique, knowledge.techniqueIds(), "technique"));
+        // rules that come without a ledger, as those of one site, have no rows to name
+        if (!knowledge.evidence().isEmpty()) {
+            row(place, figure);
+        }
+    }
+
+    private void row(String place, PlainFigure figure) {
         known(place + ".row", figure.row(), knowledge.evidence().keySet(), "row of evidence");
         Evidence row = knowledge.evidence().get(figure.row());
         if (row != null && !row.sources().contains(figure.source())) {
