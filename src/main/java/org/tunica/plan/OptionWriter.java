@@ -17,7 +17,7 @@ final class OptionWriter {
     private final SettingsPlanner settings;
 
     OptionWriter(Knowledge knowledge) {
-        this.scoring = new Scoring(ScoreWeights.of(knowledge));
+        this.scoring = new Scoring(knowledge);
         this.settings = new SettingsPlanner(knowledge);
     }
 

@@ -37,7 +37,7 @@ public final class Planner {
         this.physics = physics;
         this.rules = rules;
         this.writer = new OptionWriter(knowledge);
-        this.scoring = new Scoring(ScoreWeights.of(knowledge));
+        this.scoring = new Scoring(knowledge);
     }
 
     /** The advice for every segment of the case, in the order of the case. */

@@ -1,6 +1,7 @@
 package org.tunica.plan;
 
 import java.util.List;
+import java.util.Locale;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.rules.Conclusion;
 
@@ -20,6 +21,20 @@ public record ScoreWeights(double base, double firstChoice, Graded reason, Grade
     static ScoreWeights of(Knowledge knowledge) {
         double[] v = IDS.stream().mapToDouble(knowledge::value).toArray();
         return new ScoreWeights(v[0], v[1], new Graded(v[2], v[3], v[4]), new Graded(v[5], v[6], v[7]));
+    }
+
+    /** The id of the weight of a reason. */
+    static String idOf(Conclusion.Strength strength) {
+        return "score." + word(strength);
+    }
+
+    /** The id of the weight of a caution. */
+    static String idOfCaution(Conclusion.Strength strength) {
+        return "score.caution." + word(strength);
+    }
+
+    private static String word(Conclusion.Strength strength) {
+        return strength.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     double of(Conclusion.Strength strength) {

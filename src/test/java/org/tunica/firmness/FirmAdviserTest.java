@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.tunica.Tunica;
@@ -17,8 +18,10 @@ import org.tunica.casefile.CaseFile;
 import org.tunica.physics.Derived;
 import org.tunica.plan.Advice;
 import org.tunica.plan.FirmnessAdvice;
+import org.tunica.plan.FirmnessAdvice.Criterion;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
+import org.tunica.plan.Score;
 import org.tunica.plan.SegmentAdvice;
 
 /** How firm the rankings of the shipped cases are; every case is invented. */
@@ -118,6 +121,66 @@ class FirmAdviserTest {
         assertEquals("nothing can be ranked", firmness.says());
     }
 
+    /** A wish moves points and weights, is told, and lifts nothing over an exclusion. */
+    @Test
+    void aWishIsSeenAndNeverOverridesAnExclusion() throws IOException {
+        String text = json("straight-thigh-trunk");
+        SegmentAdvice before = advise(text).segments().get(0);
+        SegmentAdvice after =
+                advise(wishing(text, "\"avoid-needles\"")).segments().get(0);
+        assertEquals(OptionStanding.EXCLUDED, standing(before, "mechanochemical"));
+        assertEquals(OptionStanding.EXCLUDED, standing(after, "mechanochemical"));
+        assertEquals(1, after.firmness().orElseThrow().preferences().size());
+        Score points = option(after, "adhesive").scoreTree().orElseThrow();
+        assertEquals(option(before, "adhesive").score().orElseThrow() + 0.5, points.value());
+        assertTrue(points.parts().stream()
+                .flatMap(part -> part.origin().stream())
+                .anyMatch(origin -> origin.rule().equals(Optional.of("PRE-050"))
+                        && origin.weight().equals("score.slight")));
+    }
+
+    @Test
+    void whatIsWishedForWeighsMost() throws IOException {
+        FirmnessAdvice firmness = advise(wishing(json("straight-thigh-trunk"), "\"avoid-repeat\""))
+                .segments()
+                .get(0)
+                .firmness()
+                .orElseThrow();
+        for (FirmnessAdvice.Option option : firmness.options()) {
+            option.centralWeights()
+                    .forEach(weight -> assertTrue(weight.weightShare()
+                            <= option.centralWeights()
+                                    .get(Criterion.DURABILITY.ordinal())
+                                    .weightShare()));
+        }
+    }
+
+    /** Every number of a score leads to its weight, and a rule's to its source and limits. */
+    @Test
+    void everyPointLeadsToItsOrigin() throws IOException {
+        for (OptionAdvice option : first("below-knee-trunk-near-nerve").options()) {
+            option.scoreTree().ifPresent(tree -> {
+                assertEquals(
+                        tree.value(),
+                        tree.parts().stream().mapToDouble(Score::value).sum());
+                for (Score part : tree.parts()) {
+                    Score.Origin origin = part.origin().orElseThrow();
+                    assertEquals(TUNICA.knowledge().value(origin.weight()), Math.abs(part.value()));
+                    origin.limits()
+                            .forEach(limit -> assertEquals(TUNICA.knowledge().value(limit.id()), limit.value()));
+                    for (String source : origin.source().split(" ")) {
+                        assertFalse(TUNICA.knowledge().source(source).cites().isEmpty());
+                    }
+                }
+            });
+        }
+    }
+
+    private static String wishing(String text, String wishes) {
+        assertTrue(text.contains("\"needleAversion\""));
+        return text.replace("\"needleAversion\"", "\"preferences\": [" + wishes + "], \"needleAversion\"");
+    }
+
     @Test
     void theSameCaseGivesTheSameBytes() throws IOException {
         String text = json("both-legs-many-segments");
@@ -161,11 +224,14 @@ class FirmAdviserTest {
     }
 
     private static OptionStanding standing(SegmentAdvice segment, String technique) {
+        return option(segment, technique).standing();
+    }
+
+    private static OptionAdvice option(SegmentAdvice segment, String technique) {
         return segment.options().stream()
                 .filter(option -> option.technique().equals(technique))
                 .findFirst()
-                .orElseThrow()
-                .standing();
+                .orElseThrow();
     }
 
     private static String leading(String text) {

@@ -86,6 +86,12 @@ class KnowledgeTest {
                     limits/wall.yaml       | value: 0.9         | vaule: 0.9            | wall.share.whole.vaule: is not a field of this object; did you mean "value"?
                     limits/wall.yaml       | value: 0.9         | value: .nan           | :4: is not readable YAML: Malformed numeric value
                     limits/wall.yaml       | unit: "1"          | # no unit             | wall.share.whole.unit: must be given
+                    rates.yaml             | treated: 69        | treated: 0            | rate.great-saphenous.laser.against-mechanochemical.treated: must be more than 0
+                    rates.yaml             | treated: 69        | low: 0.5              | rate.great-saphenous.laser.against-mechanochemical.treated: give either the number treated, or low and high
+                    rates.yaml             | share: 0.913       | share: 1.2            | rate.great-saphenous.laser.against-mechanochemical.share: low, share and high must rise from 0 to 1
+                    rates.yaml             | veins: [great-saphenous] | veins: [great-safenous] | rate.great-saphenous.laser.against-mechanochemical.veins: there is no vein "great-safenous"; did you mean "great-saphenous"?
+                    rates.yaml             | laser-810-forward  | laser-811-forward     | rate.great-saphenous.laser.against-mechanochemical.techniques: there is no technique "laser-811-forward"; did you mean "laser-810-forward"?
+                    rates.yaml             | change: "0030"     | change: "0001"        | rate.great-saphenous.laser.against-mechanochemical.change: change 0001 does not list it under limits
                     posture.yaml           | high: 24           | high: 18              | posture.standing-to-lying.low: low, typical (or value) and high must be in rising order
                     sources.yaml           | year: 2022         | year: 1022            | S-0001.year: 1022 is not a year of this literature
                     sources.yaml           | year: 2022         | year: 2022.5          | S-0001.year: must be a whole number, is 2022.5
