@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Ceap;
 import org.tunica.casefile.KnownWords;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Patient;
@@ -29,25 +30,50 @@ import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
 import org.tunica.casefile.Word;
 import org.tunica.plan.Advice;
+import org.tunica.session.SessionPlan;
+import org.tunica.treatment.DeliveredHeat;
+import org.tunica.treatment.DeliveredSegment;
+import org.tunica.treatment.DeliveredSession;
+import org.tunica.treatment.FollowUp;
+import org.tunica.treatment.SeverityGrades;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** JSON Schemas (2020-12) of the two contracts, generated from the records and the words in use. */
+/** JSON Schemas (2020-12) of the contracts, generated from the records and the words in use. */
 final class JsonSchemas {
     /** Parts that may be left out: everything in them is then unknown. */
-    private static final Set<Class<?>> PARTS =
-            Set.of(Patient.class, Patient.CanLie.class, Room.class, Segment.Measured.class, Segment.Nerve.class);
+    private static final Set<Class<?>> PARTS = Set.of(
+            Patient.class,
+            Patient.CanLie.class,
+            Room.class,
+            Segment.Measured.class,
+            Segment.Nerve.class,
+            DeliveredSession.Totals.class,
+            DeliveredSession.Aftercare.class,
+            DeliveredSegment.Access.class,
+            DeliveredSegment.ClosingDuplex.class);
 
     /** Where the numbers of a record stand in a case, for their plausible range. */
-    private static final Map<Class<?>, String> PLACES = Map.of(
-            Patient.class, "patient.",
-            Room.class, "room.",
-            Room.Sclerosant.class, "room.sclerosants.",
-            Room.Tumescent.class, "room.tumescent.",
-            Limb.class, "limbs.",
-            Segment.class, "limbs.segments.",
-            Segment.Measured.class, "limbs.segments.measured.",
-            Segment.Nerve.class, "limbs.segments.nerve.");
+    private static final Map<Class<?>, String> PLACES = Map.ofEntries(
+            Map.entry(Patient.class, "patient."),
+            Map.entry(Room.class, "room."),
+            Map.entry(Room.Sclerosant.class, "room.sclerosants."),
+            Map.entry(Room.Tumescent.class, "room.tumescent."),
+            Map.entry(Limb.class, "limbs."),
+            Map.entry(Segment.class, "limbs.segments."),
+            Map.entry(Segment.Measured.class, "limbs.segments.measured."),
+            Map.entry(Segment.Nerve.class, "limbs.segments.nerve."),
+            Map.entry(DeliveredSession.class, "delivered."),
+            Map.entry(DeliveredSession.Totals.class, "delivered.totals."),
+            Map.entry(DeliveredSegment.class, "delivered.segments."),
+            Map.entry(DeliveredHeat.class, "delivered.segments.heat."),
+            Map.entry(DeliveredSegment.Tumescent.class, "delivered.segments.tumescent."),
+            Map.entry(DeliveredSegment.Sclerosant.class, "delivered.segments.sclerosant."),
+            Map.entry(DeliveredSegment.Adhesive.class, "delivered.segments.adhesive."),
+            Map.entry(DeliveredSegment.ClosingDuplex.class, "delivered.segments.closingDuplex."),
+            Map.entry(FollowUp.TreatedLength.class, "followup.limbs.treated."),
+            Map.entry(FollowUp.Visit.class, "followup.limbs.visits."),
+            Map.entry(FollowUp.Seen.class, "followup.limbs.visits.segments."));
 
     private final KnownWords known;
 
@@ -57,6 +83,22 @@ final class JsonSchemas {
 
     /** The schema of a case. */
     String ofCase() {
+        return JsonOutput.of(named(entered(), CaseFile.class, CaseFile.FORMAT, "Tunica case"));
+    }
+
+    /** The schema of a record of a delivered session. */
+    String ofDelivered() {
+        return JsonOutput.of(
+                named(entered(), DeliveredSession.class, DeliveredSession.FORMAT, "Tunica delivered session"));
+    }
+
+    /** The schema of a plan, with the case inside. */
+    String ofPlan() {
+        return JsonOutput.of(named(entered(), SessionPlan.class, SessionPlan.FORMAT, "Tunica plan"));
+    }
+
+    /** What people enter: parts may be left out, null is unknown, numbers keep their plausible range. */
+    private SchemaGeneratorConfigBuilder entered() {
         SchemaGeneratorConfigBuilder config = config();
         config.forFields()
                 .withRequiredCheck(field ->
@@ -66,12 +108,27 @@ final class JsonSchemas {
                 .withNumberInclusiveMinimumResolver(field -> bound(field, PlausibleRange::min))
                 .withNumberInclusiveMaximumResolver(field -> bound(field, PlausibleRange::max))
                 .withEnumResolver(this::ids)
-                .withStringPatternResolver(JsonSchemas::reference)
+                .withStringPatternResolver(JsonSchemas::pattern)
                 .withArrayMinItemsResolver(JsonSchemas::atLeastOne)
-                .withArrayMaxItemsResolver(
-                        field -> field.getDeclaredName().equals("segments") ? CaseFile.MOST_SEGMENTS : null)
+                .withArrayMaxItemsResolver(JsonSchemas::mostItems)
                 .withArrayUniqueItemsResolver(field -> Set.class.isAssignableFrom(element(field)) ? true : null);
-        return JsonOutput.of(named(config, CaseFile.class, CaseFile.FORMAT, "Tunica case"));
+        return config;
+    }
+
+    /** The schema of a follow-up. */
+    String ofFollowUp() {
+        SchemaGeneratorConfigBuilder config = config();
+        config.forFields()
+                .withRequiredCheck(JsonSchemas::required)
+                .withNullableCheck(field -> !required(field))
+                .withNumberInclusiveMinimumResolver(field -> bound(field, PlausibleRange::min))
+                .withNumberInclusiveMaximumResolver(field -> bound(field, PlausibleRange::max))
+                .withStringPatternResolver(JsonSchemas::pattern)
+                .withArrayMinItemsResolver(
+                        field -> List.of("limbs", "treated").contains(field.getDeclaredName()) ? 1 : null)
+                .withArrayMaxItemsResolver(
+                        field -> field.getDeclaredName().equals("visits") ? FollowUp.MOST_VISITS : null);
+        return JsonOutput.of(named(config, FollowUp.class, FollowUp.FORMAT, "Tunica follow-up"));
     }
 
     /** The schema of an advice. */
@@ -100,6 +157,9 @@ final class JsonSchemas {
         }
         if (erased == OptionalInt.class) {
             return inline(node.put("type", "integer"));
+        }
+        if (erased == Ceap.class) {
+            return inline(node.put("type", "string").put("pattern", "\\S"));
         }
         if (erased.isEnum() && Word.class.isAssignableFrom(erased)) {
             ArrayNode words = node.put("type", "string").putArray("enum");
@@ -132,20 +192,30 @@ final class JsonSchemas {
     }
 
     private @Nullable BigDecimal bound(FieldScope field, ToDoubleFunction<PlausibleRange> end) {
-        String place = PLACES.get(field.getDeclaringType().getErasedType());
+        String place = place(field);
         return place == null
                 ? null
-                : known.plausibleRange(place + field.getDeclaredName())
+                : known.plausibleRange(place)
                         .map(range -> BigDecimal.valueOf(end.applyAsDouble(range)))
                         .orElse(null);
+    }
+
+    /** Where a number has its range; the ten grades of a severity score share one. */
+    private static @Nullable String place(FieldScope field) {
+        Class<?> owner = field.getDeclaringType().getErasedType();
+        if (owner == SeverityGrades.class) {
+            return "followup.vcss";
+        }
+        String place = PLACES.get(owner);
+        return place == null ? null : place + field.getDeclaredName();
     }
 
     private @Nullable Collection<?> ids(FieldScope field) {
         if (field.getType().getErasedType() != String.class) {
             return null;
         }
-        if (field.getDeclaredName().equals("chosen")) {
-            return new ArrayList<>(known.techniqueIds());
+        if (List.of("chosen", "technique").contains(field.getDeclaredName())) {
+            return techniques(field);
         }
         if (!field.isFakeContainerItemScope()) {
             return null;
@@ -158,8 +228,38 @@ final class JsonSchemas {
         };
     }
 
-    private static @Nullable String reference(FieldScope field) {
-        return List.of("caseRef", "ref").contains(field.getDeclaredName()) ? "^" + CaseFile.REFERENCE + "$" : null;
+    /** Where a technique may be left out, null is one of the values. */
+    private Collection<?> techniques(FieldScope field) {
+        List<@Nullable String> ids = new ArrayList<>(known.techniqueIds());
+        if (!required(field)) {
+            ids.add(null);
+        }
+        return ids;
+    }
+
+    /** The pattern of a text that people enter; a text of their own must hold something. */
+    private static @Nullable String pattern(FieldScope field) {
+        Class<?> owner = field.getDeclaringType().getErasedType();
+        boolean entered = owner == CaseFile.class
+                || owner == FollowUp.class
+                || owner == DeliveredSession.Person.class
+                || PLACES.containsKey(owner)
+                || PARTS.contains(owner);
+        if (field.getType().getErasedType() != String.class || !entered) {
+            return null;
+        }
+        return switch (field.getDeclaredName()) {
+            case "caseRef", "ref" -> "^" + CaseFile.REFERENCE + "$";
+            case "initials" -> "^" + DeliveredSession.INITIALS + "$";
+            case "date" -> "^" + DeliveredSession.DATE + "$";
+            case "format", "chosen", "technique" -> null;
+            default -> field.isFakeContainerItemScope() ? null : "\\S";
+        };
+    }
+
+    private static @Nullable Integer mostItems(FieldScope field) {
+        boolean ofALimb = field.getDeclaringType().getErasedType() == Limb.class;
+        return ofALimb && field.getDeclaredName().equals("segments") ? CaseFile.MOST_SEGMENTS : null;
     }
 
     private static @Nullable Integer atLeastOne(FieldScope field) {

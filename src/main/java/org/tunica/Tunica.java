@@ -3,6 +3,7 @@ package org.tunica;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,8 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
+import org.tunica.paper.Document;
+import org.tunica.paper.Paper;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.WindowPicture;
@@ -35,7 +38,16 @@ import org.tunica.rules.OptionKey;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
+import org.tunica.sheet.PatientSheet;
+import org.tunica.treatment.DeliveredLimits;
+import org.tunica.treatment.DeliveredSession;
+import org.tunica.treatment.FollowUp;
 import org.tunica.treatment.FollowUpLimits;
+import org.tunica.treatment.NoteWriter;
+import org.tunica.treatment.ProcedureNote;
+import org.tunica.treatment.ScanPlan;
+import org.tunica.treatment.TreatedPlan;
+import org.tunica.treatment.Treatment;
 
 /** Everything a user can ask of a release of rules and knowledge. Immutable and safe for several threads. */
 public final class Tunica {
@@ -50,6 +62,8 @@ public final class Tunica {
     private final Planner planner;
     private final FirmAdviser firmness;
     private final SessionPlanner sessions;
+    private final PatientSheet sheets;
+    private final NoteWriter notes;
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
@@ -58,8 +72,14 @@ public final class Tunica {
         this.physics = accepted(() -> new Physics(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
         everyNumberIsUsed();
+        accepted(() -> {
+            Treatment.check(knowledge);
+            return knowledge;
+        });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
+        this.sheets = accepted(() -> new PatientSheet(knowledge));
+        this.notes = accepted(() -> new NoteWriter(knowledge, physics.heatGiven()));
         this.firmness = accepted(() -> new FirmAdviser(knowledge, physics, rules, planner, sessions::minutes));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
@@ -105,9 +125,97 @@ public final class Tunica {
         return sessions.plan(caseFile, planner.advise(caseFile, release));
     }
 
+    /**
+     * Reads a plan that was written as JSON.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public SessionPlan readPlan(String what, byte[] json) {
+        return SessionPlan.read(what, json, knowledge);
+    }
+
+    /**
+     * Reads the record of a delivered session.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path, and both numbers of a contradiction
+     */
+    public DeliveredSession readDelivered(String what, byte[] json) {
+        return DeliveredSession.read(what, json, knowledge);
+    }
+
+    /**
+     * The procedure note of a delivered session.
+     *
+     * @throws org.tunica.casefile.FaultyInput when plan and record do not belong together
+     */
+    public ProcedureNote note(SessionPlan plan, DeliveredSession delivered) {
+        return notes.write(plan, delivered);
+    }
+
+    /** A document as XHTML that stands alone. */
+    public String toHtml(Document document) {
+        return Paper.xhtml(document);
+    }
+
+    /** A document as PDF; the same document gives the same bytes. */
+    public byte[] toPdf(Document document) {
+        return Paper.pdf(document);
+    }
+
     /** A plan as JSON, {@code tunica-plan/1}; the same plan gives the same bytes. */
     public String toJson(SessionPlan plan) {
         return JsonOutput.of(plan);
+    }
+
+    /**
+     * Reads from a plan what was to be treated where.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public TreatedPlan readTreated(String what, byte[] json) {
+        return TreatedPlan.read(what, json, knowledge);
+    }
+
+    /**
+     * Reads a follow-up, {@code tunica-followup/1}.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public FollowUp readFollowUp(String what, byte[] json) {
+        return FollowUp.read(what, json, knowledge);
+    }
+
+    /**
+     * What was done and how it went.
+     *
+     * @param delivered records of the sessions; without any, what was planned counts as done
+     * @throws org.tunica.casefile.FaultyInput with every way in which they do not belong together
+     */
+    public Treatment treatment(TreatedPlan planned, List<DeliveredSession> delivered, FollowUp followUp) {
+        return Treatment.of(planned, delivered, followUp, knowledge);
+    }
+
+    /**
+     * A sheet for the patient: the options that can be talked about or, where a technique was chosen, that one alone.
+     *
+     * @param chosen id of the technique chosen, by segment; it goes before what the case says
+     * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique, or when a rule excludes what is chosen
+     */
+    public Document sheet(CaseFile caseFile, Map<String, String> chosen) {
+        chosen.forEach((ref, technique) -> {
+            segment(caseFile, ref);
+            known(technique);
+        });
+        return sheets.of(caseFile, advise(caseFile), chosen);
+    }
+
+    /** A treatment as JSON, {@code tunica-treatment/1}. */
+    public String toJson(Treatment treatment) {
+        return JsonOutput.of(treatment);
     }
 
     /**
@@ -138,6 +246,11 @@ public final class Tunica {
      */
     public Explanation explain(CaseFile caseFile, String segmentRef, String techniqueId) {
         segment(caseFile, segmentRef);
+        known(techniqueId);
+        return planner.explain(caseFile, release, new OptionKey(segmentRef, techniqueId));
+    }
+
+    private void known(String techniqueId) {
         if (!knowledge.techniqueIds().contains(techniqueId)) {
             throw new FaultyInput(
                     "input",
@@ -145,7 +258,6 @@ public final class Tunica {
                             "technique " + techniqueId,
                             "there is no such technique" + Nearest.hint(techniqueId, knowledge.techniqueIds()))));
         }
-        return planner.explain(caseFile, release, new OptionKey(segmentRef, techniqueId));
     }
 
     private static Segment segment(CaseFile caseFile, String ref) {
@@ -223,9 +335,24 @@ public final class Tunica {
         return new JsonSchemas(knowledge).ofAdvice();
     }
 
+    /** The JSON Schema of a follow-up, with the words and ranges of this release. */
+    public String followUpSchema() {
+        return new JsonSchemas(knowledge).ofFollowUp();
+    }
+
     /** What a reviewer of these rules can ask of them. */
     public RuleReview review() {
         return RuleReview.of(bundle, knowledge, rules);
+    }
+
+    /** The JSON Schema of a plan. */
+    public String planSchema() {
+        return new JsonSchemas(knowledge).ofPlan();
+    }
+
+    /** The JSON Schema of a record of a delivered session. */
+    public String deliveredSchema() {
+        return new JsonSchemas(knowledge).ofDelivered();
     }
 
     /** The knowledge in use. */
@@ -260,6 +387,8 @@ public final class Tunica {
         used.addAll(SessionPlanner.IDS);
         used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
+        used.addAll(ScanPlan.IDS);
+        used.addAll(DeliveredLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

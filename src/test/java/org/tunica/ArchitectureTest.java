@@ -45,6 +45,10 @@ class ArchitectureTest {
             .definedBy("org.tunica.treatment")
             .layer("picture")
             .definedBy("org.tunica.picture")
+            .layer("sheet")
+            .definedBy("org.tunica.sheet")
+            .layer("paper")
+            .definedBy("org.tunica.paper")
             .layer("front door")
             .definedBy("org.tunica")
             .layer("cli")
@@ -68,9 +72,13 @@ class ArchitectureTest {
             .whereLayer("session")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
             .whereLayer("treatment")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan", "session")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan", "session", "paper")
             .whereLayer("picture")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
+            .whereLayer("sheet")
+            .mayOnlyAccessLayers("casefile", "knowledge", "plan", "paper")
+            .whereLayer("paper")
+            .mayNotAccessAnyLayer()
             .whereLayer("front door")
             .mayOnlyAccessLayers(
                     "casefile",
@@ -83,6 +91,8 @@ class ArchitectureTest {
                     "firmness",
                     "session",
                     "treatment",
+                    "paper",
+                    "sheet",
                     "picture")
             .whereLayer("cli")
             .mayOnlyAccessLayers(
@@ -96,6 +106,8 @@ class ArchitectureTest {
                     "plan",
                     "session",
                     "treatment",
+                    "paper",
+                    "sheet",
                     "picture");
 
     @ArchTest
@@ -113,6 +125,8 @@ class ArchitectureTest {
                     "org.tunica.firmness",
                     "org.tunica.session",
                     "org.tunica.treatment",
+                    "org.tunica.paper",
+                    "org.tunica.sheet",
                     "org.tunica.picture",
                     "org.tunica.cli");
 
@@ -131,6 +145,10 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule drawing_lives_in_picture =
             onlyIn("org.tunica.picture", "org.jfree..", "org.apache.batik..", "java.awt..", "javax.imageio..");
+
+    @ArchTest
+    static final ArchRule pages_are_laid_out_in_paper =
+            onlyIn("org.tunica.paper", "com.openhtmltopdf..", "org.apache.pdfbox..");
 
     @ArchTest
     static final ArchRule the_schema_library_lives_at_the_front_door = onlyIn("org.tunica", "com.github.victools..");

@@ -25,6 +25,7 @@ import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.PlausibleRange;
+import org.tunica.treatment.Delivered;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -33,6 +34,8 @@ class JsonSchemasTest {
     private static final Tunica TUNICA = Tunica.shipped();
     private static final Schema CASE = schema(TUNICA.caseSchema());
     private static final Schema ADVICE = schema(TUNICA.adviceSchema());
+    private static final Schema PLAN = schema(TUNICA.planSchema());
+    private static final Schema DELIVERED = schema(TUNICA.deliveredSchema());
     private static final JsonMapper JSON = new JsonMapper();
 
     /** Wrong nearly everywhere, by the kind of mistake. */
@@ -60,6 +63,18 @@ class JsonSchemasTest {
             "stands twice in the case",
             "side stands twice; put its segments together");
 
+    /** The same of a record of a delivery: contradictions between its numbers. */
+    private static final List<String> ONLY_THE_READER_SEES_OF_A_DELIVERY = List.of(
+            "% is accepted",
+            "says nothing without power or pullback",
+            "stands twice",
+            "does not go with the technique",
+            "says that nothing was done",
+            "must be given, or notDone",
+            "more cannot be closed",
+            "].lengthCm: must be given",
+            "is no day of the calendar");
+
     static List<Path> demoFiles() {
         return CaseTree.demoFiles();
     }
@@ -70,6 +85,8 @@ class JsonSchemasTest {
                 .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertEquals(List.of(), meta.validate(TUNICA.caseSchema(), InputFormat.JSON));
         assertEquals(List.of(), meta.validate(TUNICA.adviceSchema(), InputFormat.JSON));
+        assertEquals(List.of(), meta.validate(TUNICA.planSchema(), InputFormat.JSON));
+        assertEquals(List.of(), meta.validate(TUNICA.deliveredSchema(), InputFormat.JSON));
     }
 
     @ParameterizedTest
@@ -152,6 +169,54 @@ class JsonSchemasTest {
         segments.add(Map.of("ref", "Y", "vein", "tributary", "level", "knee"));
         CaseTree oneMore = CaseTree.soundLeg().set("limbs.0.segments", segments);
         assertFalse(schemaAccepts(oneMore) || readerAccepts(oneMore));
+    }
+
+    @Test
+    void techniqueThatIsNotChosen_mayBeNull() {
+        CaseTree tree = CaseTree.soundLeg().set("limbs.0.segments.0.chosen", JSON.nullNode());
+        assertTrue(schemaAccepts(tree) && readerAccepts(tree));
+    }
+
+    static List<String> delivered() {
+        return Delivered.DEMOS;
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoFiles")
+    void planOfADemoCase_keepsToTheSchema(Path file) throws IOException {
+        CaseFile caseFile = TUNICA.readCase("case", Files.readAllBytes(file));
+        assertEquals(List.of(), PLAN.validate(TUNICA.toJson(TUNICA.plan(caseFile)), InputFormat.JSON));
+    }
+
+    @ParameterizedTest
+    @MethodSource("delivered")
+    void demoDelivery_keepsToTheSchema(String demo) {
+        assertEquals(List.of(), errors(DELIVERED, Delivered.demo(demo)));
+    }
+
+    /** As {@link #oneChange_schemaAndReaderAgree}, over every place of a full record of a delivery. */
+    @ParameterizedTest
+    @MethodSource("delivered")
+    void oneChangeOfADelivery_schemaAndReaderAgree(String demo) {
+        CaseTree full = Delivered.demo(demo);
+        List<CaseTree> changed = new ArrayList<>();
+        for (String path : places(full)) {
+            changed.add(full.copy().set(path, null));
+            ODD_VALUES.forEach(value -> changed.add(full.copy().set(path, JSON.readTree(value))));
+            changed.add(full.copy().set(path + "Extra", 1));
+        }
+        assertTrue(changed.size() > 400, "only " + changed.size() + " changes");
+        for (CaseTree tree : changed) {
+            List<String> seen = Delivered.faults(tree).stream()
+                    .filter(fault -> ONLY_THE_READER_SEES_OF_A_DELIVERY.stream().noneMatch(fault::contains))
+                    .toList();
+            List<?> errors = errors(DELIVERED, tree);
+            assertEquals(seen.isEmpty(), errors.isEmpty(), () -> "reader " + seen + ", schema " + errors);
+        }
+    }
+
+    private static List<?> errors(Schema schema, CaseTree tree) {
+        return schema.validate(new String(tree.bytes(), StandardCharsets.UTF_8), InputFormat.JSON);
     }
 
     /** Just inside and just outside the plausible range of a number. */

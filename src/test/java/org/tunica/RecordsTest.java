@@ -17,8 +17,12 @@ import org.junit.jupiter.api.Test;
 
 /** Every number of a case, of the physics and of an advice says its unit in its name. */
 class RecordsTest {
-    private static final List<String> PACKAGES =
-            List.of("org.tunica.casefile", "org.tunica.physics", "org.tunica.plan", "org.tunica.session");
+    private static final List<String> PACKAGES = List.of(
+            "org.tunica.casefile",
+            "org.tunica.physics",
+            "org.tunica.plan",
+            "org.tunica.session",
+            "org.tunica.treatment");
 
     private static final String UNIT =
             "(Mm2|MmHg|Mm|Cm2|Cm|M2|M3|M|Ml|Mg|Kg|Years|Minutes|Min|Seconds|S|Percent|W|J|K|C)";
@@ -49,6 +53,7 @@ class RecordsTest {
             "slight",
             "points",
             "amount",
+            "severityPoints",
             "limit",
             "wouldTake",
             "at",

@@ -9,19 +9,19 @@ final class CaseChecks {
 
     private CaseChecks() {}
 
-    static void check(Patient patient, List<Limb> limbs, Faults faults) {
+    static void check(FieldReader root, Patient patient, List<Limb> limbs) {
         for (int i = 0; i < limbs.size(); i++) {
-            outflowIsInTheHistory(patient, limbs.get(i), "$.limbs[" + i + "].trunkIsMainOutflow", faults);
+            outflowIsInTheHistory(root, patient, limbs.get(i), "limbs[" + i + "].trunkIsMainOutflow");
         }
     }
 
     /** A history is whole: a needed outflow it does not list is a contradiction, not a detail of one leg. */
-    private static void outflowIsInTheHistory(Patient patient, Limb limb, String place, Faults faults) {
+    private static void outflowIsInTheHistory(FieldReader root, Patient patient, Limb limb, String field) {
         boolean denied = patient.conditions()
                 .filter(listed -> !listed.contains(Limb.MAIN_OUTFLOW))
                 .isPresent();
         if (denied && limb.trunkIsMainOutflow().equals(YES)) {
-            faults.add(place, "is true, while patient.conditions does not list " + Limb.MAIN_OUTFLOW);
+            root.fault(field, "is true, while patient.conditions does not list " + Limb.MAIN_OUTFLOW);
         }
     }
 }

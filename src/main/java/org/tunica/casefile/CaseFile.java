@@ -3,14 +3,15 @@ package org.tunica.casefile;
 import java.util.List;
 
 /**
- * One case: a patient, a room and the mapped limbs. Immutable.
+ * One case: a patient, a room and the mapped limbs. Immutable. Written as JSON it can be read again.
  *
+ * @param format {@link #FORMAT}
  * @param caseRef the name of the case at its home; no name of a person
  * @param patient what is known of the patient
  * @param room what the room holds
  * @param limbs one or two limbs, in file order
  */
-public record CaseFile(String caseRef, Patient patient, Room room, List<Limb> limbs) {
+public record CaseFile(String format, String caseRef, Patient patient, Room room, List<Limb> limbs) {
     /** The word a case file must carry under {@code format}. */
     public static final String FORMAT = "tunica-case/1";
 
@@ -49,6 +50,11 @@ public record CaseFile(String caseRef, Patient patient, Room room, List<Limb> li
         limbs = List.copyOf(limbs);
     }
 
+    /** A case in this format. */
+    public CaseFile(String caseRef, Patient patient, Room room, List<Limb> limbs) {
+        this(FORMAT, caseRef, patient, room, limbs);
+    }
+
     /** The same case with one segment alone; the limbs stay, because what is known of a leg counts for the other too. */
     public CaseFile only(String segmentRef) {
         List<Limb> alone = limbs.stream()
@@ -76,6 +82,16 @@ public record CaseFile(String caseRef, Patient patient, Room room, List<Limb> li
      * @throws FaultyInput with every fault and its JSON path
      */
     public static CaseFile read(String what, byte[] bytes, KnownWords known) {
-        return new CaseReader(known).read(what, bytes);
+        return new CaseReader(known, new Faults()).read(what, bytes);
+    }
+
+    /**
+     * Reads a case that stands inside another file; its faults are noted with theirs.
+     *
+     * @param reader of the case
+     * @param faults those the reader notes, too
+     */
+    public static CaseFile read(FieldReader reader, Faults faults, KnownWords known) {
+        return new CaseReader(known, faults).read(reader);
     }
 }

@@ -13,25 +13,31 @@ final class CaseReader {
     private static final Pattern REFERENCE = Pattern.compile(CaseFile.REFERENCE);
 
     private final KnownWords known;
-    private final Faults faults = new Faults();
+    private final Faults faults;
     private final Set<String> refs = new HashSet<>();
     private final Set<Limb.Side> sides = new HashSet<>();
 
-    CaseReader(KnownWords known) {
+    CaseReader(KnownWords known, Faults faults) {
         this.known = known;
+        this.faults = faults;
     }
 
     CaseFile read(String what, byte[] bytes) {
         FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
         faults.throwIfAny(what);
+        CaseFile read = read(root);
+        faults.throwIfAny(what);
+        return read;
+    }
+
+    CaseFile read(FieldReader root) {
         format(root);
         String caseRef = reference(root, "caseRef");
         Patient patient = patient(part(root, "patient"));
         Room room = room(part(root, "room"));
         List<Limb> limbs = limbs(root);
         root.done();
-        CaseChecks.check(patient, limbs, faults);
-        faults.throwIfAny(what);
+        CaseChecks.check(root, patient, limbs);
         return new CaseFile(caseRef, patient, room, limbs);
     }
 

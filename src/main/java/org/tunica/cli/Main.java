@@ -20,6 +20,9 @@ import picocli.CommandLine.ExitCode;
             WindowCommand.class,
             CalibrateCommand.class,
             PlanCommand.class,
+            FollowUpCommand.class,
+            SheetCommand.class,
+            NoteCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
             CommandLine.HelpCommand.class

@@ -14,13 +14,16 @@ import picocli.CommandLine.TypeConversionException;
 /** Prints the JSON Schema of a contract. */
 @Command(
         name = "schema",
-        description = "Print the JSON Schema (2020-12) of a case or of an advice.",
+        description = "Print the JSON Schema (2020-12) of what goes in and out.",
         mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
     /** The contracts there are. */
     enum Contract {
         CASE,
-        ADVICE;
+        ADVICE,
+        PLAN,
+        DELIVERED,
+        FOLLOWUP;
 
         @Override
         public String toString() {
@@ -35,7 +38,8 @@ final class SchemaCommand implements Callable<Integer> {
             return Arrays.stream(Contract.values())
                     .filter(contract -> contract.toString().equals(name))
                     .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("must be case or advice, is \"" + name + "\""));
+                    .orElseThrow(() -> new TypeConversionException(
+                            "must be case, advice, plan, delivered or followup, is \"" + name + "\""));
         }
     }
 
@@ -61,6 +65,9 @@ final class SchemaCommand implements Callable<Integer> {
                         switch (contract) {
                             case CASE -> tunica.caseSchema();
                             case ADVICE -> tunica.adviceSchema();
+                            case PLAN -> tunica.planSchema();
+                            case DELIVERED -> tunica.deliveredSchema();
+                            case FOLLOWUP -> tunica.followUpSchema();
                         });
         return 0;
     }

@@ -13,7 +13,7 @@ final class Wrap {
     /** Keeps an id such as heat.skin-gap.min from being broken at its dots; taken out again after wrapping. */
     private static final String JOINER = "\u2060";
 
-    private static final Pattern DOT_IN_AN_ID = Pattern.compile("(?<=\\w)\\.(?=\\w)");
+    private static final Pattern DOT_IN_AN_ID = Pattern.compile("(?<=\\w)\\.(?=[A-Za-z])");
 
     /** The least width left for the last column. */
     static final int NARROWEST = 20;

@@ -21,6 +21,8 @@ import org.tunica.casefile.PlausibleRange;
  * @param accepted remarks of the review of rules that may stand, by id
  * @param hazards what could go wrong, by id
  * @param principles why the segments of a session are worked on in their order, by id
+ * @param afterCare what scans look for afterwards and what is done about a clot, by id
+ * @param plain words and figures for patients
  * @param rates how many treated veins stayed closed, by id
  */
 public record Knowledge(
@@ -36,10 +38,18 @@ public record Knowledge(
         Map<String, AcceptedRemark> accepted,
         Map<String, Hazard> hazards,
         IntendedUse intendedUse,
-        Map<String, WorkPrinciple> principles,
+        Map<String, Statement> principles,
+        Map<String, Statement> afterCare,
+        PlainWords plain,
         Map<String, PublishedRate> rates,
         Glossary glossary)
         implements KnownWords {
+
+    /** How the path of a number starts that stands in a follow-up and not in a case. */
+    public static final String FOLLOW_UP = "followup.";
+
+    /** How the path of a number starts that stands in a record of a delivery and not in a case. */
+    public static final String DELIVERED = "delivered.";
 
     /**
      * Loads and checks the knowledge of a bundle.
@@ -79,6 +89,19 @@ public record Knowledge(
             throw new IllegalArgumentException("no technique " + id + " in knowledge/");
         }
         return technique;
+    }
+
+    /**
+     * A sentence about the time afterwards by id.
+     *
+     * @throws IllegalArgumentException when there is none of that id
+     */
+    public Statement afterCare(String id) {
+        Statement statement = afterCare.get(id);
+        if (statement == null) {
+            throw new IllegalArgumentException("no sentence " + id + " in knowledge/after-care.yaml");
+        }
+        return statement;
     }
 
     /**

@@ -45,6 +45,8 @@ final class KnowledgeChecks {
         knowledge.measurements().forEach(this::measurement);
         everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
+        knowledge.principles().values().forEach(this::statement);
+        knowledge.afterCare().values().forEach(this::statement);
         knowledge.changes().values().forEach(this::change);
         knowledge
                 .glossary()
@@ -91,7 +93,9 @@ final class KnowledgeChecks {
 
     private void measurement(String path, Measurement measurement) {
         provenance(place(path), measurement.provenance());
-        known(place(path), path, CaseFile.NUMBERS, "number of a case");
+        if (!path.startsWith(Knowledge.DELIVERED) && !path.startsWith(Knowledge.FOLLOW_UP)) {
+            known(place(path), path, CaseFile.NUMBERS, "number of a case");
+        }
         unit(place(path), path, measurement.range().unit());
     }
 
@@ -104,6 +108,12 @@ final class KnowledgeChecks {
     private void provenance(String place, Provenance provenance) {
         known(place + ".source", provenance.source(), knowledge.sources().keySet(), "source");
         known(place + ".change", provenance.change(), knowledge.changes().keySet(), "change record");
+    }
+
+    private void statement(Statement statement) {
+        String place = place(statement.id());
+        known(place + ".source", statement.source(), knowledge.sources().keySet(), "source");
+        known(place + ".change", statement.change(), knowledge.changes().keySet(), "change record");
     }
 
     private void listedByItsChange(String id, String number) {

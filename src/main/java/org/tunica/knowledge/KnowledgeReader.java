@@ -22,6 +22,7 @@ final class KnowledgeReader {
     /** Files of quantities next to the folder of limits. */
     private static final List<String> QUANTITY_PREFIXES = List.of(
             "knowledge/session",
+            "knowledge/follow-up.yaml",
             "knowledge/limits/",
             "knowledge/doses",
             "knowledge/weights",
@@ -60,13 +61,19 @@ final class KnowledgeReader {
                 entries("knowledge/accepted", LedgerReader::accepted),
                 entries("knowledge/hazards", SafetyReader::hazard),
                 SafetyReader.intendedUse(file("knowledge/intended-use.yaml")),
-                entries("knowledge/work-order", KnowledgeReader::principle),
+                entries("knowledge/work-order", KnowledgeReader::statement),
+                entries("knowledge/after-care", KnowledgeReader::statement),
+                new PlainWords(
+                        entries("knowledge/plain/ways", PlainReader::way),
+                        entries("knowledge/plain/figures", PlainReader::figure),
+                        entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
                 glossary);
         noStrangers();
         if (readable) {
             new KnowledgeChecks(knowledge, places, faults).check();
             new LedgerChecks(knowledge, places, faults).check();
+            new PlainChecks(knowledge, places, faults).check();
         }
         faults.throwIfAny("knowledge");
         return knowledge;
@@ -125,15 +132,15 @@ final class KnowledgeReader {
         return source;
     }
 
-    private static WorkPrinciple principle(String id, FieldReader reader) {
-        WorkPrinciple principle = new WorkPrinciple(
+    private static Statement statement(String id, FieldReader reader) {
+        Statement statement = new Statement(
                 id,
                 reader.requiredText("says"),
                 reader.requiredText("source"),
                 reader.requiredWord("status", Standing.class),
                 reader.requiredText("change"));
         reader.done();
-        return principle;
+        return statement;
     }
 
     private static OptionalInt year(FieldReader reader) {
@@ -249,6 +256,8 @@ final class KnowledgeReader {
                 "knowledge/intended-use.yaml",
                 "knowledge/measurements",
                 "knowledge/work-order",
+                "knowledge/after-care",
+                "knowledge/plain/",
                 "knowledge/rates",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",

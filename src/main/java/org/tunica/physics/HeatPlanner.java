@@ -59,6 +59,7 @@ final class HeatPlanner {
     private final double bloodShare;
     private final double tumescentSdMm;
     private final HeatLimits limits;
+    private final Lazily<HeatEnsemble> ensemble;
     private final Lazily<SettingProposer> proposer;
     private final Map<Key, HeatOutlook> remembered = Collections.synchronizedMap(new Recent());
 
@@ -69,10 +70,16 @@ final class HeatPlanner {
         this.bloodFilmMm = number.applyAsDouble(BLOOD_FILM);
         this.bloodShare = number.applyAsDouble(BLOOD_SHARE);
         this.tumescentSdMm = number.applyAsDouble(TUMESCENT_SD);
+        this.ensemble = new Lazily<>(this::drawn);
         this.proposer = new Lazily<>(() -> SettingProposer.of(model, ensemble(), limits));
     }
 
-    private HeatEnsemble ensemble() {
+    /** The model over all that is not known. */
+    HeatEnsemble ensemble() {
+        return ensemble.get();
+    }
+
+    private HeatEnsemble drawn() {
         HeatNumbers numbers = new HeatNumbers(
                 knowledge::value,
                 id -> knowledge.quantity(id).low().orElse(knowledge.value(id)),
@@ -96,11 +103,7 @@ final class HeatPlanner {
         boolean blood = !bloodless.get();
         double radiusMm = radiusMm(device, blood);
         double wallMm = up(wall.get().wallOnRadiusMm(radiusMm));
-        MeasurementSpread spread = new MeasurementSpread(
-                up(wallSdMm(segment, wall.get(), radiusMm)),
-                tumescentSdMm,
-                segment.nerve().gapSdMm().orElse(sd(NERVE_GAP)),
-                segment.depthToSkinSdMm().orElse(sd(SKIN_GAP)));
+        MeasurementSpread spread = spread(segment, wall.get(), radiusMm);
         Key key = new Key(
                 device, wallMm, blood, chilled.get(), down(nerve.getAsDouble()), down(skin.getAsDouble()), spread);
         HeatOutlook known = remembered.get(key);
@@ -152,6 +155,15 @@ final class HeatPlanner {
         }
         VeinSlice bloody = slice.withBloodFraction(bloodShare);
         return model.isLaser(device) ? bloody.withFilmMm(bloodFilmMm) : bloody;
+    }
+
+    /** How far the measurements of a segment may be off, with its wall wrapped on a radius. */
+    MeasurementSpread spread(Segment segment, WallGeometry wall, double radiusMm) {
+        return new MeasurementSpread(
+                up(wallSdMm(segment, wall, radiusMm)),
+                tumescentSdMm,
+                segment.nerve().gapSdMm().orElse(sd(NERVE_GAP)),
+                segment.depthToSkinSdMm().orElse(sd(SKIN_GAP)));
     }
 
     /** The error of the measured wall, carried over to the wall on the device. */

@@ -50,6 +50,11 @@ public final class Physics {
         return new HeatWindows(knowledge, heat);
     }
 
+    /** What heat that was given did. */
+    public HeatGiven heatGiven() {
+        return new HeatGiven(knowledge, heat);
+    }
+
     /** Computes the numbers of one segment of a case. */
     public Derived derive(CaseFile caseFile, Segment segment) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);

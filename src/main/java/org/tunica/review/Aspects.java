@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.tunica.casefile.Word;
 import org.tunica.knowledge.AcceptedRemark;
 import org.tunica.knowledge.ChangeRecord;
 import org.tunica.knowledge.Conflict;
@@ -16,12 +17,14 @@ import org.tunica.knowledge.GlossaryField;
 import org.tunica.knowledge.Hazard;
 import org.tunica.knowledge.IntendedUse;
 import org.tunica.knowledge.Measurement;
+import org.tunica.knowledge.PlainFigure;
+import org.tunica.knowledge.PlainWay;
 import org.tunica.knowledge.Provenance;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.SettingRange;
 import org.tunica.knowledge.Source;
+import org.tunica.knowledge.Statement;
 import org.tunica.knowledge.Technique;
-import org.tunica.knowledge.WorkPrinciple;
 import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
 
@@ -60,6 +63,7 @@ final class Aspects {
                 .one("family", technique.family().word())
                 .list("need", technique.needs().stream())
                 .list("drug", technique.drugs().stream())
+                .maybe("generator", technique.generator())
                 .maybe("note", technique.note());
         technique
                 .quantities()
@@ -167,12 +171,48 @@ final class Aspects {
                 .one("why", accepted.why());
     }
 
-    static Aspects of(WorkPrinciple principle) {
+    static Aspects of(Statement principle) {
         return new Aspects()
                 .one("words", principle.says())
                 .one("source", principle.source())
                 .one("standing", principle.standing().word())
                 .one("change record", principle.change());
+    }
+
+    static Aspects of(PlainWay way) {
+        return new Aspects()
+                .one("name", way.name())
+                .list("technique", way.techniques().stream())
+                .list("what", way.what().stream())
+                .list("before", way.before().stream())
+                .list("needles", way.needles().stream())
+                .list("position", way.position().stream())
+                .list("time", way.time().stream())
+                .list("after", way.after().stream())
+                .list("may", way.may().says().stream())
+                .one("source of may", way.may().source())
+                .one("standing of may", way.may().standing().word())
+                .one("source", way.source())
+                .one("standing", way.standing().word())
+                .one("change record", way.change());
+    }
+
+    static Aspects of(PlainFigure figure) {
+        return new Aspects()
+                .one("kind", figure.kind().word())
+                .list("way", figure.ways().stream())
+                .list("technique", figure.techniques().stream())
+                .list("vein", figure.veins().stream().map(Word::word).sorted())
+                .one("words", figure.says())
+                .one("rate", Figures.range(figure.percent(), figure.percent(), "%"))
+                .one("range", Figures.range(figure.low(), figure.high(), "%"))
+                .maybe("horizon", figure.horizon())
+                .one("among", figure.among().word())
+                .one("definition", figure.definition())
+                .one("row", figure.row())
+                .one("source", figure.source())
+                .one("standing", figure.standing().word())
+                .one("change record", figure.change());
     }
 
     static Aspects of(Evidence evidence) {

@@ -32,6 +32,10 @@ public record Difference(Part part, Act act, String id, String title, List<Detai
         EVIDENCE,
         ACCEPTED_REMARK,
         WORK_PRINCIPLE,
+        AFTER_CARE,
+        PATIENT_WAY,
+        PATIENT_FIGURE,
+        PATIENT_SENTENCE,
         SOURCE,
         CHANGE_RECORD
     }

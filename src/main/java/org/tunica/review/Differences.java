@@ -15,10 +15,13 @@ import org.tunica.knowledge.Hazard;
 import org.tunica.knowledge.IntendedUse;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
+import org.tunica.knowledge.PlainFigure;
+import org.tunica.knowledge.PlainWay;
+import org.tunica.knowledge.PlainWords;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Source;
+import org.tunica.knowledge.Statement;
 import org.tunica.knowledge.Technique;
-import org.tunica.knowledge.WorkPrinciple;
 import org.tunica.rules.Rule;
 
 /** Compares what two releases say, entry by entry; in which file or order it stands does not count. */
@@ -45,6 +48,7 @@ final class Differences {
                 Measurement::says);
         found.words(before, after);
         found.safety(before, after);
+        found.people(before, after);
         found.compare(Difference.Part.SOURCE, before.sources(), after.sources(), Aspects::of, Source::about);
         found.compare(
                 Difference.Part.CHANGE_RECORD, before.changes(), after.changes(), Aspects::of, ChangeRecord::title);
@@ -59,6 +63,16 @@ final class Differences {
         compare(Difference.Part.SETTING, was.settings(), is.settings(), Aspects::of, Glossary.SettingName::name);
         compare(Difference.Part.CONDITION, before.conditions(), after.conditions(), Aspects::of, words -> words);
         compare(Difference.Part.ALLERGY, before.allergies(), after.allergies(), Aspects::of, words -> words);
+    }
+
+    /** What is said to patients and about the time afterwards. */
+    private void people(Knowledge before, Knowledge after) {
+        compare(Difference.Part.AFTER_CARE, before.afterCare(), after.afterCare(), Aspects::of, Statement::says);
+        PlainWords was = before.plain();
+        PlainWords is = after.plain();
+        compare(Difference.Part.PATIENT_WAY, was.ways(), is.ways(), Aspects::of, PlainWay::name);
+        compare(Difference.Part.PATIENT_FIGURE, was.figures(), is.figures(), Aspects::of, PlainFigure::says);
+        compare(Difference.Part.PATIENT_SENTENCE, was.sentences(), is.sentences(), Aspects::of, Statement::says);
     }
 
     private void safety(Knowledge before, Knowledge after) {
@@ -77,12 +91,7 @@ final class Differences {
                 after.accepted(),
                 Aspects::of,
                 accepted -> String.join(" and ", accepted.rules()));
-        compare(
-                Difference.Part.WORK_PRINCIPLE,
-                before.principles(),
-                after.principles(),
-                Aspects::of,
-                WorkPrinciple::says);
+        compare(Difference.Part.WORK_PRINCIPLE, before.principles(), after.principles(), Aspects::of, Statement::says);
     }
 
     private <T> void compare(

@@ -66,14 +66,18 @@ final class DemandCalculator {
     /** Volume as a share of the ceiling for its form and strength, so that foam and liquids add up. */
     private OptionalDouble tetradecylShare(Technique technique, OptionNumbers numbers) {
         if (technique.family() == Family.FOAM) {
-            return over(numbers.foamMl(), knowledge.value("foam.sts.label.max"));
+            return over(numbers.foamMl(), tetradecylFoamMostMl(knowledge));
         }
         double percent = numbers.drug().map(OptionNumbers.Stock::percent).orElse(Double.MAX_VALUE);
-        return over(
-                numbers.drugMl(),
-                percent <= WEAK_PERCENT
-                        ? constants.of("dose.sts.liquid-session")
-                        : knowledge.value("dose.sts.strong-liquid-session"));
+        return over(numbers.drugMl(), tetradecylLiquidMostMl(knowledge, percent));
+    }
+
+    static double tetradecylFoamMostMl(Knowledge knowledge) {
+        return knowledge.value("foam.sts.label.max");
+    }
+
+    static double tetradecylLiquidMostMl(Knowledge knowledge, double percent) {
+        return knowledge.value(percent <= WEAK_PERCENT ? "dose.sts.liquid-session" : "dose.sts.strong-liquid-session");
     }
 
     private static OptionalDouble over(OptionalDouble amount, double limit) {

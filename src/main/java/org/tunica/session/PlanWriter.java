@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.tunica.casefile.CaseFile;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.Advice;
 import org.tunica.plan.OptionAdvice;
@@ -18,12 +19,13 @@ final class PlanWriter {
         this.sessions = new SessionWriter(knowledge, constants);
     }
 
-    SessionPlan write(Advice advice, SessionPlanner.Found found) {
+    SessionPlan write(CaseFile caseFile, Advice advice, SessionPlanner.Found found) {
         return new SessionPlan(
                 SessionPlan.FORMAT,
                 advice.caseRef(),
                 advice.release(),
                 Advice.CAUTION,
+                caseFile,
                 sessions(found),
                 left(found),
                 found.solved().proved(),

@@ -3,6 +3,8 @@ package org.tunica.session;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.KnownWords;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.casefile.Word;
@@ -13,6 +15,7 @@ import org.tunica.plan.SettingsAdvice;
 /**
  * A plan for every segment of a case, {@code tunica-plan/1}.
  *
+ * @param caseFile the case it was made from, so that the plan stands alone
  * @param sessions in the order they are held
  * @param left segments that get nothing, and why
  * @param proved whether no better plan exists under these limits; false when the search stopped early
@@ -25,6 +28,7 @@ public record SessionPlan(
         String caseRef,
         Advice.Release release,
         String caution,
+        CaseFile caseFile,
         List<Session> sessions,
         List<Left> left,
         boolean proved,
@@ -34,6 +38,18 @@ public record SessionPlan(
 
     /** The format of this record. */
     public static final String FORMAT = "tunica-plan/1";
+
+    /**
+     * Reads a plan written as JSON.
+     *
+     * @param what the name of the input, for messages
+     * @param bytes UTF-8 JSON
+     * @param known the words and ranges of the knowledge in use
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public static SessionPlan read(String what, byte[] bytes, KnownWords known) {
+        return new PlanReader(known).read(what, bytes);
+    }
 
     /**
      * One session.

@@ -57,7 +57,8 @@ public final class SessionPlanner {
         int best = best(byCount);
         SessionSolver.Solved solved = byCount.get(best);
         Map<Shared, SessionSolver.Solved> relaxed = relaxed(problem, most, byCount.get(0));
-        return writer.write(advice, new Found(asked, most, byCount.subList(0, best), solved, best + 1, relaxed));
+        return writer.write(
+                caseFile, advice, new Found(asked, most, byCount.subList(0, best), solved, best + 1, relaxed));
     }
 
     private List<Asked> asked(CaseFile caseFile, Advice advice) {

@@ -71,7 +71,7 @@ final class SessionWriter {
         return totals;
     }
 
-    private static SessionPlan.Total total(Shared shared, double amount, Optional<SharedLimit> limit) {
+    static SessionPlan.Total total(Shared shared, double amount, Optional<SharedLimit> limit) {
         return new SessionPlan.Total(
                 shared,
                 shared.says(),

@@ -24,7 +24,9 @@ final class SharedLimits {
 
     Map<Shared, SharedLimit> of(CaseFile caseFile) {
         Map<Shared, SharedLimit> limits = new EnumMap<>(Shared.class);
-        limits.put(Shared.LIDOCAINE, lidocaine(caseFile));
+        boolean adrenaline =
+                caseFile.room().tumescent().flatMap(Room.Tumescent::adrenaline).orElse(false);
+        limits.put(Shared.LIDOCAINE, lidocaine(adrenaline, caseFile.patient().weightKg()));
         limits.put(Shared.POLIDOCANOL, named("dose.polidocanol.day"));
         limits.put(Shared.TETRADECYL, SharedLimit.of(1, "dose.sts.strong-liquid-session"));
         limits.put(Shared.FOAM, foam());
@@ -35,26 +37,23 @@ final class SharedLimits {
         return limits;
     }
 
-    private SharedLimit named(String id) {
+    SharedLimit named(String id) {
         return SharedLimit.of(knowledge.value(id), id);
     }
 
     /** The routine ceiling: several segments keep it together; what one wide vein takes alone is judged by the rules. */
-    private SharedLimit foam() {
+    SharedLimit foam() {
         double ceiling = knowledge.value(FOAM);
         return new SharedLimit(ceiling, FOAM, true, Optional.empty(), Optional.empty());
     }
 
     /** Without adrenaline, or where that is not recorded, no source allows a tumescent dose: the plain label is kept. */
-    private SharedLimit lidocaine(CaseFile caseFile) {
-        boolean adrenaline =
-                caseFile.room().tumescent().flatMap(Room.Tumescent::adrenaline).orElse(false);
+    SharedLimit lidocaine(boolean adrenaline, OptionalDouble weightKg) {
         if (adrenaline) {
             SharedLimit.Line confirm = new SharedLimit.Line(knowledge.value(CONFIRM), CONFIRM);
             return new SharedLimit(knowledge.value(STOP), STOP, false, Optional.of(confirm), Optional.empty());
         }
         Optional<String> note = Optional.of("no source allows more without adrenaline; the plain label is kept");
-        OptionalDouble weightKg = caseFile.patient().weightKg();
         double byWeight = knowledge.value(PLAIN_BY_WEIGHT);
         double flat = weightKg.isPresent() ? knowledge.value(PLAIN) / weightKg.getAsDouble() : byWeight;
         return flat < byWeight

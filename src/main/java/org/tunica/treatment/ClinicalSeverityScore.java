@@ -2,6 +2,7 @@ package org.tunica.treatment;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.tunica.casefile.Word;
 
 /**
  * The revised venous clinical severity score: ten items of 0 to 3, total 0 to 30 (S-0083, read at second hand). Absolute
@@ -36,8 +37,13 @@ public record ClinicalSeverityScore(Map<Item, Integer> items) {
         return items.values().stream().mapToInt(Integer::intValue).sum();
     }
 
+    /** Points gained since an earlier score; a negative number is a relief. */
+    public int changeSince(ClinicalSeverityScore earlier) {
+        return total() - earlier.total();
+    }
+
     /** What is graded. */
-    public enum Item {
+    public enum Item implements Word {
         PAIN,
         VARICOSE_VEINS,
         VENOUS_OEDEMA,

@@ -1,28 +1,41 @@
 package org.tunica.treatment;
 
+import org.tunica.casefile.Word;
+
 /** When a treated vein counts as closed. Trials differ, so a figure of success means nothing without its definition. */
-public enum ClosureDefinition {
+public enum ClosureDefinition implements Word {
     /** An open stump of limited length is allowed (S-0022, from memory). */
-    ADHESIVE_OPEN_STUMP {
+    ADHESIVE_OPEN_STUMP("follow-up.adhesive.open-stump.max") {
         @Override
         boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
             return openCm <= limits.adhesiveOpenStumpMaxCm();
         }
     },
     /** An open part of limited length is allowed (S-0023). */
-    MECHANOCHEMICAL_OPEN_PART {
+    MECHANOCHEMICAL_OPEN_PART("follow-up.mechanochemical.open-part.max") {
         @Override
         boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
             return openCm <= limits.mechanochemicalOpenPartMaxCm();
         }
     },
     /** So much of the treated length must be occluded (S-0023, S-0024). */
-    MECHANOCHEMICAL_OCCLUDED_SHARE {
+    MECHANOCHEMICAL_OCCLUDED_SHARE("follow-up.mechanochemical.occluded-share.min") {
         @Override
         boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
             return occludedShare(treatedCm, openCm) >= limits.mechanochemicalOccludedShareMin();
         }
     };
+
+    private final String limitId;
+
+    ClosureDefinition(String limitId) {
+        this.limitId = limitId;
+    }
+
+    /** The number of knowledge/ that decides, with its words and source. */
+    public String limitId() {
+        return limitId;
+    }
 
     abstract boolean allows(double treatedCm, double openCm, FollowUpLimits limits);
 

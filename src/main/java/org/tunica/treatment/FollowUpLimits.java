@@ -13,6 +13,7 @@ import org.tunica.knowledge.Knowledge;
  * @param deepRefluxOverS reflux of a deep vein counts above this, s
  * @param reopenedAt1940NmUpToJPerCm veins reopened at up to this linear energy at 1940 nm, J/cm
  * @param secondAliquotCm distance of the second aliquot of adhesive from the first, cm
+ * @param reopenedOverCm a vein that was closed counts as reopened when more than this is open, cm
  */
 public record FollowUpLimits(
         double adhesiveOpenStumpMaxCm,
@@ -21,7 +22,8 @@ public record FollowUpLimits(
         double superficialRefluxOverS,
         double deepRefluxOverS,
         double reopenedAt1940NmUpToJPerCm,
-        double secondAliquotCm) {
+        double secondAliquotCm,
+        double reopenedOverCm) {
 
     /** The ids in knowledge/, in the order of the components. */
     public static final List<String> IDS = List.of(
@@ -31,11 +33,12 @@ public record FollowUpLimits(
             "reflux.superficial.over",
             "follow-up.reflux.deep.over",
             "follow-up.laser-1940.energy.reopened-up-to",
-            "follow-up.adhesive.second-aliquot");
+            "follow-up.adhesive.second-aliquot",
+            "follow-up.reopened.over");
 
     /** The limits of a release. */
     public static FollowUpLimits of(Knowledge knowledge) {
         double[] v = IDS.stream().mapToDouble(knowledge::value).toArray();
-        return new FollowUpLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6]);
+        return new FollowUpLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7]);
     }
 }

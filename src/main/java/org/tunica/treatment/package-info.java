@@ -1,10 +1,14 @@
 /**
- * What was delivered and how it went, in the definitions of trials and guidelines: energies, cycles and aliquots
- * delivered, whether a vein counts as closed, classes of clot, clinical severity.
+ * What was delivered and how it went: the record of a delivered session and its procedure note, and the definitions of
+ * trials and guidelines, such as energies, cycles and aliquots delivered, whether a vein counts as closed, classes of
+ * clot, clinical severity.
  *
- * <p>In: what was done or seen. Out: numbers, classes and answers, each with its source beside it. Pure definitions so far:
- * nothing here advises. Thresholds are quantities of {@code knowledge/limits/follow-up.yaml}, see {@link
- * org.tunica.treatment.FollowUpLimits}. May import {@code casefile}, {@code knowledge}, {@code plan}.
+ * <p>In: a plan and what was done or seen. Out: a note, a course, numbers, classes and answers, each with its source beside
+ * it; nothing here advises. Doors: {@link org.tunica.treatment.DeliveredSession#read}, {@link
+ * org.tunica.treatment.NoteWriter}, {@link org.tunica.treatment.FollowUp#read}, {@link org.tunica.treatment.Treatment}.
+ * Thresholds are quantities of {@code knowledge/limits/delivered.yaml}, {@code knowledge/limits/follow-up.yaml} and {@code
+ * knowledge/follow-up.yaml}; sentences those of {@code knowledge/after-care.yaml}. May import {@code casefile}, {@code
+ * knowledge}, {@code heat}, {@code physics}, {@code plan}, {@code session}, {@code paper}.
  */
 @NullMarked
 package org.tunica.treatment;

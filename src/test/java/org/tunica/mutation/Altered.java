@@ -27,6 +27,8 @@ final class Altered {
                 Map.of(),
                 all.intendedUse(),
                 all.principles(),
+                all.afterCare(),
+                all.plain(),
                 all.rates(),
                 all.glossary());
     }

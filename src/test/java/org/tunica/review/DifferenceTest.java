@@ -84,6 +84,10 @@ class DifferenceTest {
                 "knowledge/conflicts.yaml|question: how much lidocaine|question: how many grams of lidocaine|conflict CON-01 changed",
                 "knowledge/evidence/a-guidelines.yaml|tag: secondary|tag: read|known by: was secondary, is read",
                 "knowledge/accepted.yaml|rules: [PRE-009, PRE-023]|rules: [PRE-010, PRE-023]|accepted remark ACC-02 changed: PRE-010 and PRE-023#  rule: was PRE-009, is PRE-010",
+                "knowledge/after-care.yaml|no surveillance|some surveillance|after care clot.class.i changed",
+                "knowledge/plain/figures.yaml|percent: 1.27|percent: 1.3|patient figure figure.heat.great.clot-in-deep-vein changed",
+                "knowledge/plain/ways.yaml|The glue stays in|It stays in|patient way glue changed",
+                "knowledge/plain/sheet.yaml|New bad veins|Bad veins|patient sentence sheet.veins-again changed",
                 "knowledge/work-order.yaml|once the trunk is shut|once it is shut|work principle trunk-first changed",
             })
     void whatTheProgramIsForAndWhatItRestsOnIsComparedToo(String file, String from, String to, String told) {

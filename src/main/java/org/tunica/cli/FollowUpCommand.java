@@ -1,0 +1,64 @@
+package org.tunica.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.tunica.Tunica;
+import org.tunica.plan.Advice;
+import org.tunica.treatment.DeliveredSession;
+import org.tunica.treatment.Treatment;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Tells how it went after a closure. */
+@Command(
+        name = "followup",
+        description =
+                "Put a plan, what was delivered and what was seen afterwards together: how each segment stands by the definition named, the class"
+                        + " of a clot, complications, the change of severity, the scan due next.",
+        footer = {"", Advice.CAUTION},
+        mixinStandardHelpOptions = true)
+final class FollowUpCommand implements Callable<Integer> {
+    @Parameters(
+            paramLabel = "PLAN.json [DELIVERED.json ...] FOLLOWUP.json",
+            hideParamSyntax = true,
+            arity = "2..*",
+            description = "The plan as plan --json wrote it, records of what was delivered, and last what was seen.")
+    private List<String> files = List.of();
+
+    @Option(names = "--json", description = "Print as JSON (tunica-treatment/1).")
+    private boolean json;
+
+    @Option(
+            names = "--width",
+            paramLabel = "COLUMNS",
+            description = "Width of the text, 60 to 160 (default: that of the terminal).")
+    private int width = TextWidth.ofTerminal();
+
+    @Spec
+    private CommandSpec spec;
+
+    FollowUpCommand() {
+        this.spec = CommandSpec.create();
+    }
+
+    @Override
+    public Integer call() {
+        TextWidth.check(width, spec);
+        int last = files.size() - 1;
+        byte[] plan = InputFile.read(files.get(0));
+        byte[] seen = InputFile.read(files.get(last));
+        Tunica tunica = Tunica.shipped();
+        List<DeliveredSession> delivered = files.subList(1, last).stream()
+                .map(file -> tunica.readDelivered(file, InputFile.read(file)))
+                .toList();
+        Treatment treatment = tunica.treatment(
+                tunica.readTreated(files.get(0), plan), delivered, tunica.readFollowUp(files.get(last), seen));
+        spec.commandLine()
+                .getOut()
+                .print(json ? tunica.toJson(treatment) : new FollowUpText(tunica.knowledge(), width).of(treatment));
+        return 0;
+    }
+}
