@@ -67,6 +67,9 @@ class HeatPlannerTest {
                 family: heat
                 needs: []
                 """);
+        texts.computeIfPresent(
+                "knowledge/plain/ways.yaml",
+                (path, text) -> text.replace("laser-1470-radial,", "laser-1470-radial, laser-1471-radial,"));
         Knowledge knowledge = Knowledge.of(Bundle.of(texts));
         FaultyInput refused = assertThrows(FaultyInput.class, () -> new Physics(knowledge));
         String file = "knowledge/techniques/laser-1471-radial.yaml: ";
