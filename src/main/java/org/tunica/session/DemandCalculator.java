@@ -18,9 +18,6 @@ import org.tunica.physics.OptionNumbers;
 final class DemandCalculator {
     private static final String POLIDOCANOL = Room.SclerosantDrug.POLIDOCANOL.word();
 
-    /** Liquid of at most this strength has the wider ceiling of volume, by the same label as that ceiling. */
-    private static final double WEAK_PERCENT = 1;
-
     private final Knowledge knowledge;
     private final SessionConstants constants;
     private final TimeEstimate time;
@@ -77,7 +74,10 @@ final class DemandCalculator {
     }
 
     static double tetradecylLiquidMostMl(Knowledge knowledge, double percent) {
-        return knowledge.value(percent <= WEAK_PERCENT ? "dose.sts.liquid-session" : "dose.sts.strong-liquid-session");
+        return knowledge.value(
+                percent <= knowledge.value("session.sts.weak")
+                        ? "dose.sts.liquid-session"
+                        : "dose.sts.strong-liquid-session");
     }
 
     private static OptionalDouble over(OptionalDouble amount, double limit) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.OptionAdvice;
 
@@ -23,9 +24,23 @@ final class Preparation {
             ready.add(knowledge.technique(one.option().technique()).says() + ", "
                     + one.segment().ref());
         }
+        adhesive(chosen, ready);
         fluid(chosen, ready);
         positions(chosen, ready);
         return List.copyOf(ready);
+    }
+
+    private void adhesive(List<Candidate> chosen, Set<String> ready) {
+        for (Candidate one : chosen) {
+            if (one.option().family() == Family.ADHESIVE
+                    && one.segment().lengthCm().isPresent()) {
+                double lengthCm = one.segment().lengthCm().getAsDouble();
+                Adhesive adhesive = Adhesive.of(knowledge.technique(one.option().technique()), knowledge);
+                ready.add("adhesive for " + one.segment().ref() + ": "
+                        + adhesive.places(lengthCm).size() + " aliquots, "
+                        + SessionWriter.rounded(adhesive.volumeMl(lengthCm)) + " mL in all");
+            }
+        }
     }
 
     private static void fluid(List<Candidate> chosen, Set<String> ready) {

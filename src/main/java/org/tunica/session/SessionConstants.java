@@ -27,6 +27,8 @@ final class SessionConstants {
             "session.points.preferred",
             "session.points.suitable",
             "session.points.careful",
+            "session.sts.weak",
+            "session.adhesive.first-gap",
             "session.time.start",
             "session.time.generator",
             "session.time.access",

@@ -91,7 +91,7 @@ final class TimeEstimate {
     }
 
     private double adhesiveMin(Technique technique, double lengthCm) {
-        int aliquots = new Adhesive(technique).places(lengthCm).size();
+        int aliquots = Adhesive.of(technique, knowledge).places(lengthCm).size();
         return constants.of("session.time.adhesive.first")
                 + Math.max(0, aliquots - Adhesive.AT_THE_START) * constants.of("session.time.adhesive.next");
     }
