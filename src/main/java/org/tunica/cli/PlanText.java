@@ -108,7 +108,7 @@ final class PlanText {
         if (total.unit().equals("1") && total.limit().isPresent()) {
             return total.says() + ": "
                     + Math.round(100 * total.amount() / total.limit().getAsDouble())
-                    + " % of what a session may take at its strength ("
+                    + " % of what a session may take in its form and strength ("
                     + total.limitId().orElseThrow() + ")";
         }
         String limit = total.limit().isPresent()

@@ -36,8 +36,7 @@ public final class SessionDoses {
 
     /** Tetradecyl sulphate: the shares of {@link #tetradecylFoamShare} and {@link #tetradecylLiquidShare} together. */
     public SessionPlan.Total tetradecyl(double share) {
-        return SessionWriter.total(
-                Shared.TETRADECYL, share, Optional.of(SharedLimit.of(1, "dose.sts.strong-liquid-session")));
+        return SessionWriter.total(Shared.TETRADECYL, share, Optional.of(SharedLimit.of(1, SharedLimits.TETRADECYL)));
     }
 
     /** A volume of foam as a share of what a session may take. */

@@ -10,6 +10,9 @@ import org.tunica.knowledge.Knowledge;
 
 /** The limits a session of a case must keep. */
 final class SharedLimits {
+    /** Foam, weak liquid and strong liquid have a ceiling each; shares of them add up. */
+    static final String TETRADECYL = "foam.sts.label.max, dose.sts.liquid-session, dose.sts.strong-liquid-session";
+
     private static final String STOP = "dose.tumescent.stop";
     private static final String CONFIRM = "dose.tumescent.confirm";
     private static final String FOAM = "dose.foam.session";
@@ -28,7 +31,7 @@ final class SharedLimits {
                 caseFile.room().tumescent().flatMap(Room.Tumescent::adrenaline).orElse(false);
         limits.put(Shared.LIDOCAINE, lidocaine(adrenaline, caseFile.patient().weightKg()));
         limits.put(Shared.POLIDOCANOL, named("dose.polidocanol.day"));
-        limits.put(Shared.TETRADECYL, SharedLimit.of(1, "dose.sts.strong-liquid-session"));
+        limits.put(Shared.TETRADECYL, SharedLimit.of(1, TETRADECYL));
         limits.put(Shared.FOAM, foam());
         caseFile.room()
                 .freeMinutes()
