@@ -49,6 +49,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.sheet")
             .layer("paper")
             .definedBy("org.tunica.paper")
+            .layer("statistics")
+            .definedBy("org.tunica.statistics")
             .layer("front door")
             .definedBy("org.tunica")
             .layer("cli")
@@ -74,10 +76,12 @@ class ArchitectureTest {
             .whereLayer("treatment")
             .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan", "session", "paper")
             .whereLayer("picture")
-            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan")
+            .mayOnlyAccessLayers("casefile", "knowledge", "heat", "physics", "plan", "statistics")
             .whereLayer("sheet")
             .mayOnlyAccessLayers("casefile", "knowledge", "plan", "paper")
             .whereLayer("paper")
+            .mayNotAccessAnyLayer()
+            .whereLayer("statistics")
             .mayNotAccessAnyLayer()
             .whereLayer("front door")
             .mayOnlyAccessLayers(
@@ -93,7 +97,8 @@ class ArchitectureTest {
                     "treatment",
                     "paper",
                     "sheet",
-                    "picture")
+                    "picture",
+                    "statistics")
             .whereLayer("cli")
             .mayOnlyAccessLayers(
                     "front door",
@@ -108,7 +113,8 @@ class ArchitectureTest {
                     "treatment",
                     "paper",
                     "sheet",
-                    "picture");
+                    "picture",
+                    "statistics");
 
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
@@ -127,6 +133,7 @@ class ArchitectureTest {
                     "org.tunica.treatment",
                     "org.tunica.paper",
                     "org.tunica.sheet",
+                    "org.tunica.statistics",
                     "org.tunica.picture",
                     "org.tunica.cli");
 
@@ -160,8 +167,24 @@ class ArchitectureTest {
     static final ArchRule text_distance_lives_in_casefile = onlyIn("org.tunica.casefile", "org.apache.commons..");
 
     @ArchTest
-    static final ArchRule least_squares_and_bench_tables_live_in_heat =
-            onlyIn("org.tunica.heat", "org.hipparchus..", "tools.jackson.dataformat.csv..");
+    static final ArchRule least_squares_and_bench_tables_live_in_heat = onlyIn(
+            "org.tunica.heat",
+            "org.hipparchus.linear..",
+            "org.hipparchus.optim..",
+            "org.hipparchus.util..",
+            "tools.jackson.dataformat.csv..");
+
+    @ArchTest
+    static final ArchRule intervals_of_shares_live_in_statistics =
+            onlyIn("org.tunica.statistics", "org.hipparchus.stat..");
+
+    @ArchTest
+    static final ArchRule distributions_live_where_mathematics_does = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.tunica.heat", "org.tunica.statistics")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.hipparchus..");
 
     @ArchTest
     static final ArchRule only_the_command_line_speaks = noClasses()
