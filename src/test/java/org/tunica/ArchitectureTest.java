@@ -49,6 +49,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.sheet")
             .layer("paper")
             .definedBy("org.tunica.paper")
+            .layer("pastcases")
+            .definedBy("org.tunica.pastcases")
             .layer("front door")
             .definedBy("org.tunica")
             .layer("cli")
@@ -79,6 +81,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("casefile", "knowledge", "plan", "paper")
             .whereLayer("paper")
             .mayNotAccessAnyLayer()
+            .whereLayer("pastcases")
+            .mayOnlyAccessLayers("casefile", "knowledge", "treatment")
             .whereLayer("front door")
             .mayOnlyAccessLayers(
                     "casefile",
@@ -91,6 +95,7 @@ class ArchitectureTest {
                     "firmness",
                     "session",
                     "treatment",
+                    "pastcases",
                     "paper",
                     "sheet",
                     "picture")
@@ -106,6 +111,7 @@ class ArchitectureTest {
                     "plan",
                     "session",
                     "treatment",
+                    "pastcases",
                     "paper",
                     "sheet",
                     "picture");
@@ -125,6 +131,7 @@ class ArchitectureTest {
                     "org.tunica.firmness",
                     "org.tunica.session",
                     "org.tunica.treatment",
+                    "org.tunica.pastcases",
                     "org.tunica.paper",
                     "org.tunica.sheet",
                     "org.tunica.picture",
