@@ -24,6 +24,7 @@ import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
+import org.tunica.pastcases.AnonymityLimits;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
@@ -406,6 +407,7 @@ public final class Tunica {
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
         used.addAll(DeliveredLimits.IDS);
+        used.addAll(AnonymityLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))
