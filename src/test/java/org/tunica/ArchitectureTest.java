@@ -41,7 +41,8 @@ class ArchitectureTest {
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
-            arrow("pastcases", "casefile", "knowledge", "treatment"),
+            arrow("anonymity"),
+            arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
             arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases", "statistics")));
 
     /** What the command line may not touch: it asks the front door. */

@@ -3,6 +3,7 @@ package org.tunica.pastcases;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.tunica.anonymity.Scrubber;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FieldReader;
@@ -17,10 +18,12 @@ public final class PastCaseReader {
     private static final Pattern SITE = Pattern.compile(PastCase.SITE);
 
     private final Knowledge knowledge;
+    private final Scrubber scrubber;
 
     /** A reader that knows the words and ranges of a release. */
     public PastCaseReader(Knowledge knowledge) {
         this.knowledge = knowledge;
+        this.scrubber = Words.scrubber(knowledge);
     }
 
     /**
@@ -37,7 +40,7 @@ public final class PastCaseReader {
         PastCase read = pastCase(root, faults);
         root.done();
         faults.throwIfAny(what);
-        PastCaseChecks.check(read, faults);
+        PastCaseChecks.check(read, scrubber, faults);
         faults.throwIfAny(what);
         return read;
     }
