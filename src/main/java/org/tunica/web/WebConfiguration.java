@@ -1,0 +1,13 @@
+package org.tunica.web;
+
+import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+import org.springframework.context.annotation.PropertySource;
+
+/** What the server is made of. */
+@Configuration(proxyBeanMethods = false)
+@EnableAutoConfiguration
+@PropertySource("classpath:web/server.properties")
+@Import({ApiController.class, Problems.class, AccessRules.class, BodyLimit.class})
+class WebConfiguration {}
