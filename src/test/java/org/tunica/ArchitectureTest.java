@@ -40,7 +40,8 @@ class ArchitectureTest {
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan"),
-            arrow("pastcases", "casefile", "knowledge", "treatment")));
+            arrow("pastcases", "casefile", "knowledge", "treatment"),
+            arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases")));
 
     /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
     private static final String WEB = "web";
