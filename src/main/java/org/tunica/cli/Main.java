@@ -43,6 +43,7 @@ public final class Main {
     /** Libraries log through one door; a command has nothing to say there, a server has, and each start pays for one alone. */
     private static void logOnlyWhenServing(String[] args) {
         boolean serves = args.length > 0 && args[0].equals("serve");
+        System.setProperty("slf4j.internal.verbosity", "WARN");
         System.setProperty(
                 "slf4j.provider",
                 serves ? "ch.qos.logback.classic.spi.LogbackServiceProvider" : "org.slf4j.nop.NOPServiceProvider");
