@@ -41,6 +41,7 @@ class ArchitectureTest {
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan"),
             arrow("pastcases", "casefile", "knowledge", "treatment"),
+            arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
             arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases")));
 
     /** What the command line may not touch: it asks the front door. */

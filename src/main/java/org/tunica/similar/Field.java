@@ -61,9 +61,7 @@ enum Field {
     }
 
     static Optional<Field> of(String word) {
-        return Arrays.stream(values())
-                .filter(field -> field.word.equals(word))
-                .findFirst();
+        return Arrays.stream(values()).filter(field -> field.word.equals(word)).findFirst();
     }
 
     static List<String> spellings() {

@@ -10,16 +10,17 @@ import org.tunica.pastcases.PastCase;
 import org.tunica.treatment.ClosureState;
 import org.tunica.treatment.Course;
 import org.tunica.treatment.DeliveredSegment;
+import org.tunica.treatment.TreatedPlan;
 import org.tunica.treatment.TreatedSegment;
-import org.tunica.treatment.Treatment;
 
 /**
  * One treated segment of a past case.
  *
  * @param pastCase the case it belongs to
  * @param place of the segment among the treated ones of its case, from 0
- * @param delivered what was done to it first
- * @param course how it went; absent when its technique or its follow-up is not recorded
+ * @param delivered what was done to it
+ * @param treated the same with the technique really used
+ * @param course how it went; absent when it was not followed
  */
 public record PastSegment(
         PastCase pastCase,
@@ -27,50 +28,51 @@ public record PastSegment(
         Limb limb,
         Segment segment,
         DeliveredSegment delivered,
+        TreatedSegment treated,
         Optional<Course.SegmentCourse> course) {
 
-    /** The treated segments of a past case, in the order of the case; treated again counts as its course, not anew. */
+    /** The treated segments of a past case with a technique on record, in the order of the case. */
     public static List<PastSegment> of(PastCase pastCase, Knowledge knowledge) {
-        List<PastSegment> treated = new ArrayList<>();
+        TreatedPlan plan = TreatedPlan.of(pastCase.caseFile(), pastCase.delivered(), knowledge);
+        List<Course.SegmentCourse> courses = Course.of(plan, pastCase.followUp(), knowledge).stream()
+                .flatMap(limb -> limb.segments().stream())
+                .toList();
+        List<PastSegment> all = new ArrayList<>();
         for (Limb limb : pastCase.caseFile().limbs()) {
             for (Segment segment : limb.segments()) {
-                delivered(pastCase, segment)
-                        .ifPresent(delivered -> treated.add(new PastSegment(
+                treated(plan, segment)
+                        .ifPresent(treated -> all.add(new PastSegment(
                                 pastCase,
-                                treated.size(),
+                                all.size(),
                                 limb,
                                 segment,
-                                delivered,
-                                course(pastCase, limb, segment, delivered, knowledge))));
+                                delivered(pastCase, segment),
+                                treated,
+                                course(courses, segment))));
             }
         }
-        return treated;
+        return all;
     }
 
-    private static Optional<DeliveredSegment> delivered(PastCase pastCase, Segment segment) {
-        return pastCase.delivered().stream()
-                .flatMap(session -> session.segments().stream())
-                .filter(one -> one.ref().equals(segment.ref()) && one.notDone().isEmpty())
+    private static Optional<TreatedSegment> treated(TreatedPlan plan, Segment segment) {
+        return plan.segments().stream()
+                .filter(one -> one.ref().equals(segment.ref()))
                 .findFirst();
     }
 
-    private static Optional<Course.SegmentCourse> course(
-            PastCase pastCase, Limb limb, Segment segment, DeliveredSegment delivered, Knowledge knowledge) {
-        return delivered.technique().map(knowledge::technique).flatMap(technique -> {
-            TreatedSegment treated = new TreatedSegment(
-                    segment.ref(),
-                    limb.side(),
-                    segment.vein(),
-                    segment.level(),
-                    technique.id(),
-                    technique.says(),
-                    technique.family(),
-                    delivered.treatedLengthCm());
-            return Treatment.courses(List.of(treated), pastCase.followUp(), knowledge).stream()
-                    .filter(followed -> followed.side() == limb.side())
-                    .flatMap(followed -> followed.segments().stream())
-                    .findFirst();
-        });
+    private static DeliveredSegment delivered(PastCase pastCase, Segment segment) {
+        return pastCase.delivered().stream()
+                .flatMap(session -> session.segments().stream())
+                .filter(one -> one.ref().equals(segment.ref()))
+                .filter(one -> one.notDone().isEmpty() && one.technique().isPresent())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Optional<Course.SegmentCourse> course(List<Course.SegmentCourse> courses, Segment segment) {
+        return courses.stream()
+                .filter(course -> course.treated().ref().equals(segment.ref()))
+                .findFirst();
     }
 
     /** The last look that tells whether it was closed. */

@@ -31,7 +31,10 @@ final class SimilarityChecks {
         for (LikenessRule rule : rules) {
             Optional<Field> field = Field.of(rule.field());
             if (field.isEmpty()) {
-                fault(rule, "field", "there is no field \"" + rule.field() + "\"" + hint(rule.field(), Field.spellings()));
+                fault(
+                        rule,
+                        "field",
+                        "there is no field \"" + rule.field() + "\"" + hint(rule.field(), Field.spellings()));
                 continue;
             }
             String other = seen.putIfAbsent(field.get(), rule.id());

@@ -39,9 +39,8 @@ final class ValueWords {
     }
 
     private static String settings(Comparison.Together rule, Way way, Profile profile) {
-        List<Comparison.Numeric> numbers = way.numbers().stream()
-                .map(rule.ways().get(way.word())::get)
-                .toList();
+        List<Comparison.Numeric> numbers =
+                way.numbers().stream().map(rule.ways().get(way.word())::get).toList();
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < numbers.size(); i++) {
             parts.add(number(profile.at(Field.settingColumn(i)), numbers.get(i)));

@@ -38,8 +38,9 @@ enum Way implements Word {
                 .toArray(OptionalDouble[]::new);
         return found.length < numbers.size()
                 ? Optional.empty()
-                : Optional.of(
-                        Arrays.stream(found).mapToDouble(OptionalDouble::getAsDouble).toArray());
+                : Optional.of(Arrays.stream(found)
+                        .mapToDouble(OptionalDouble::getAsDouble)
+                        .toArray());
     }
 
     private static OptionalDouble number(String number, DeliveredSegment delivered) {
@@ -47,14 +48,18 @@ enum Way implements Word {
         return switch (number) {
             case "powerW" -> heat.map(DeliveredHeat::powerW).orElse(OptionalDouble.empty());
             case "pullbackSecondsPerCm" -> heat.map(Way::pullback).orElse(OptionalDouble.empty());
-            case "elementTemperatureC" -> heat.map(DeliveredHeat::elementTemperatureC).orElse(OptionalDouble.empty());
+            case "elementTemperatureC" ->
+                heat.map(DeliveredHeat::elementTemperatureC).orElse(OptionalDouble.empty());
             case "cycles" -> heat.map(DeliveredHeat::cycles).map(Way::whole).orElse(OptionalDouble.empty());
             case "pulsesPerCm" -> heat.map(DeliveredHeat::pulsesPerCm).orElse(OptionalDouble.empty());
             case "sclerosantPercent" ->
                 delivered.sclerosant().map(DeliveredSegment.Sclerosant::percent).orElse(OptionalDouble.empty());
             case "adhesiveMlPerCm" ->
                 over(
-                        delivered.adhesive().map(DeliveredSegment.Adhesive::volumeMl).orElse(OptionalDouble.empty()),
+                        delivered
+                                .adhesive()
+                                .map(DeliveredSegment.Adhesive::volumeMl)
+                                .orElse(OptionalDouble.empty()),
                         delivered.treatedLengthCm());
             default -> throw new IllegalArgumentException("no setting " + number);
         };
@@ -63,7 +68,10 @@ enum Way implements Word {
     /** The setting of a segment treated with one alone; several stretches have no setting in common. */
     static Optional<DeliveredHeat> oneSetting(DeliveredSegment delivered) {
         return delivered.stretches().isPresent()
-                ? delivered.stretches().filter(stretches -> stretches.size() == 1).map(stretches -> stretches.get(0))
+                ? delivered
+                        .stretches()
+                        .filter(stretches -> stretches.size() == 1)
+                        .map(stretches -> stretches.get(0))
                 : delivered.heat();
     }
 

@@ -54,12 +54,6 @@ public record Treatment(
                         .toList());
     }
 
-    /** How it went with segments that were treated, leg by leg, whether there is a plan or not. */
-    public static List<Course.LimbCourse> courses(
-            List<TreatedSegment> treated, FollowUp followUp, Knowledge knowledge) {
-        return new CourseWriter(knowledge).limbs(treated, followUp);
-    }
-
     private static boolean followed(TreatedSegment segment, FollowUp followUp) {
         return followUp.limbs().stream()
                 .flatMap(limb -> limb.treated().stream())
