@@ -37,12 +37,13 @@ class ArchitectureTest {
             arrow("firmness", "casefile", "knowledge", "heat", "physics", "rules", "plan"),
             arrow("session", "casefile", "knowledge", "heat", "physics", "plan"),
             arrow("paper"),
+            arrow("statistics"),
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
-            arrow("picture", "casefile", "knowledge", "heat", "physics", "plan"),
+            arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
             arrow("pastcases", "casefile", "knowledge", "treatment"),
             arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
-            arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases")));
+            arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases", "statistics")));
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");
@@ -87,8 +88,24 @@ class ArchitectureTest {
     static final ArchRule text_distance_lives_in_casefile = onlyIn("org.tunica.casefile", "org.apache.commons..");
 
     @ArchTest
-    static final ArchRule least_squares_and_bench_tables_live_in_heat =
-            onlyIn("org.tunica.heat", "org.hipparchus..", "tools.jackson.dataformat.csv..");
+    static final ArchRule least_squares_and_bench_tables_live_in_heat = onlyIn(
+            "org.tunica.heat",
+            "org.hipparchus.linear..",
+            "org.hipparchus.optim..",
+            "org.hipparchus.util..",
+            "tools.jackson.dataformat.csv..");
+
+    @ArchTest
+    static final ArchRule intervals_of_shares_live_in_statistics =
+            onlyIn("org.tunica.statistics", "org.hipparchus.stat..");
+
+    @ArchTest
+    static final ArchRule distributions_live_in_heat_and_statistics = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.tunica.heat", "org.tunica.statistics")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.hipparchus..");
 
     @ArchTest
     static final ArchRule only_the_command_line_speaks = noClasses()
