@@ -42,6 +42,7 @@ class ArchitectureTest {
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
             arrow("pastcases", "casefile", "knowledge", "treatment"),
+            arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
             arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases", "statistics")));
 
     /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
