@@ -3,7 +3,6 @@ package org.tunica.pastcases;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.tunica.anonymity.Scrubber;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.Patient;
@@ -27,7 +26,7 @@ final class PastCaseChecks {
         return OptionalInt.of(whole);
     }
 
-    static void check(PastCase read, Scrubber scrubber, Faults faults) {
+    static void check(PastCase read, NoteScrubber scrubber, Faults faults) {
         notes(read, scrubber, faults);
         patient(read.caseFile().patient(), faults);
         sameReference(read, "$.caseFile", read.caseFile().caseRef(), faults);
@@ -40,7 +39,7 @@ final class PastCaseChecks {
     }
 
     /** The text itself stays out of the message: it could hold what it must not. */
-    private static void notes(PastCase read, Scrubber scrubber, Faults faults) {
+    private static void notes(PastCase read, NoteScrubber scrubber, Faults faults) {
         for (int i = 0; i < read.notes().size(); i++) {
             if (!scrubber.clean(read.notes().get(i))) {
                 faults.add(

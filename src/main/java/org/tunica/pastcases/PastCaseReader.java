@@ -3,7 +3,6 @@ package org.tunica.pastcases;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.tunica.anonymity.Scrubber;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FieldReader;
@@ -18,12 +17,12 @@ public final class PastCaseReader {
     private static final Pattern SITE = Pattern.compile(PastCase.SITE);
 
     private final Knowledge knowledge;
-    private final Scrubber scrubber;
+    private final NoteScrubber scrubber;
 
     /** A reader that knows the words and ranges of a release. */
     public PastCaseReader(Knowledge knowledge) {
         this.knowledge = knowledge;
-        this.scrubber = Words.scrubber(knowledge);
+        this.scrubber = new NoteScrubber(knowledge);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.tunica.pastcases;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tunica.anonymity.Scrubber;
@@ -9,13 +10,14 @@ import org.tunica.anonymity.Vocabulary;
 import org.tunica.knowledge.ClinicalWords;
 import org.tunica.knowledge.Knowledge;
 
-/** The vocabulary of a release, handed to the scrubber. */
-final class Words {
-    private Words() {}
+/** Reduces free texts to what may stay in a past case: the vocabulary of a release and measurements. */
+public final class NoteScrubber {
+    private final Scrubber scrubber;
 
-    static Scrubber scrubber(Knowledge knowledge) {
+    /** A scrubber with the vocabulary of a release. */
+    public NoteScrubber(Knowledge knowledge) {
         ClinicalWords words = knowledge.words();
-        return new Scrubber(new Vocabulary(
+        this.scrubber = new Scrubber(new Vocabulary(
                 new HashSet<>(words.openers()),
                 new HashSet<>(words.lower()),
                 new HashSet<>(words.phrases()),
@@ -23,6 +25,19 @@ final class Words {
                 new HashSet<>(words.titles()),
                 words.units().entrySet().stream()
                         .collect(Collectors.toMap(Map.Entry::getKey, entry -> span(entry.getValue())))));
+    }
+
+    /** The texts of which anything stays, each as far as it stays. */
+    public List<String> scrub(List<String> texts) {
+        return texts.stream()
+                .map(scrubber::scrub)
+                .filter(text -> !text.isEmpty())
+                .toList();
+    }
+
+    /** Whether a text is as it would come out. */
+    boolean clean(String text) {
+        return scrubber.clean(text);
     }
 
     private static UnitSpan span(ClinicalWords.Span span) {
