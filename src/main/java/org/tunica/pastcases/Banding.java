@@ -28,6 +28,16 @@ final class Banding {
         return value.isPresent() ? Optional.of(of(value.getAsDouble())) : Optional.empty();
     }
 
+    /** The band and its neighbours together, so many as make one; an open band stays. */
+    Band coarser(Band band, int together) {
+        if (band.from().isEmpty() || band.to().isEmpty()) {
+            return band;
+        }
+        int wide = width * together;
+        int from = under + Math.max(0, band.from().getAsInt() - under) / wide * wide;
+        return Band.between(from, Math.max(band.to().getAsInt(), Math.min(from + wide, over) - 1));
+    }
+
     /** A child's and a very old person's band is open, as such people are few. */
     Band of(double value) {
         if (value < under) {

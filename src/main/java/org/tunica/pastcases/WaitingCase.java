@@ -25,7 +25,8 @@ public record WaitingCase(
         CaseFile caseFile,
         List<DeliveredSession> delivered,
         FollowUp followUp,
-        List<String> notes) {
+        List<String> notes)
+        implements Anonymous {
 
     /** The word a waiting case must carry under {@code format}. */
     public static final String FORMAT = "tunica-waiting/1";
