@@ -39,7 +39,7 @@ public record Recoding(List<Integer> rungs) {
      * What is lost, 0 nothing to 1 everything: the mean over the ladders of how high up they stand. One minus the precision
      * of Sweeney, Int J Uncertain Fuzz 2002;10(5):571-588, from memory.
      */
-    public double loss(List<Ladder> ladders) {
+    public double lossShare(List<Ladder> ladders) {
         double sum = 0;
         for (int i = 0; i < ladders.size(); i++) {
             int top = ladders.get(i).top();

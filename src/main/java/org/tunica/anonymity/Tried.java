@@ -6,15 +6,15 @@ import java.util.List;
 /**
  * What one recoding does to a table.
  *
- * @param loss 0 nothing is lost to 1 everything
+ * @param lossShare 0 nothing is lost to 1 everything
  * @param heldBack records in groups smaller than the k asked for
  */
-public record Tried(Recoding recoding, double loss, int k, int distinctL, int heldBack) {
+public record Tried(Recoding recoding, double lossShare, int k, int distinctL, int heldBack) {
     /** Every recoding of a table, the mildest first; of two as mild the one that holds back less. */
     public static List<Tried> all(List<Row> rows, List<Ladder> ladders, int k) {
         return Recoding.all(ladders).stream()
                 .map(recoding -> of(rows, ladders, recoding, k))
-                .sorted(Comparator.comparingDouble(Tried::loss)
+                .sorted(Comparator.comparingDouble(Tried::lossShare)
                         .thenComparingInt(Tried::heldBack)
                         .thenComparing(tried -> tried.recoding().rungs().toString()))
                 .toList();
@@ -22,6 +22,6 @@ public record Tried(Recoding recoding, double loss, int k, int distinctL, int he
 
     private static Tried of(List<Row> rows, List<Ladder> ladders, Recoding recoding, int k) {
         Alikeness alike = Alikeness.of(rows, ladders, recoding);
-        return new Tried(recoding, recoding.loss(ladders), alike.k(), alike.distinctL(), alike.below(k));
+        return new Tried(recoding, recoding.lossShare(ladders), alike.k(), alike.distinctL(), alike.below(k));
     }
 }

@@ -8,6 +8,12 @@ import picocli.CommandLine.Command;
         name = "cases",
         description = "Keep past cases without the people: anonymise, look at, release, import, export, check, report.",
         footer = {"", Advice.CAUTION},
-        subcommands = {},
+        subcommands = {
+            CasesRetainCommand.class,
+            CasesWaitingCommand.class,
+            CasesCoarsenCommand.class,
+            CasesReleaseCommand.class,
+            CasesReportCommand.class
+        },
         mixinStandardHelpOptions = true)
 final class CasesCommand {}

@@ -71,6 +71,7 @@ final class KnowledgeReader {
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
                 WordsReader.read(file("knowledge/vocabulary.yaml")),
+                decisions(),
                 entries("knowledge/similarity.yaml", LikenessReader::rule),
                 glossary);
         noStrangers();
@@ -222,6 +223,17 @@ final class KnowledgeReader {
         return Collections.unmodifiableMap(words);
     }
 
+    /** By record and field, such as {@code Patient.ageYears}. */
+    private SortedMap<String, FieldDecision> decisions() {
+        SortedMap<String, FieldDecision> all = new TreeMap<>();
+        file("knowledge/anonymity-fields.yaml").parts().forEach((record, reader) -> {
+            reader.names()
+                    .forEach(field -> all.put(record + "." + field, reader.requiredWord(field, FieldDecision.class)));
+            reader.done();
+        });
+        return Collections.unmodifiableSortedMap(all);
+    }
+
     private SortedMap<String, ChangeRecord> changes() {
         SortedMap<String, ChangeRecord> all = new TreeMap<>();
         bundle.under(CHANGES, ".yaml").forEach((path, text) -> {
@@ -264,6 +276,7 @@ final class KnowledgeReader {
                 "knowledge/plain/",
                 "knowledge/rates",
                 "knowledge/vocabulary.yaml",
+                "knowledge/anonymity-fields.yaml",
                 "knowledge/similarity.yaml",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",

@@ -47,26 +47,32 @@ final class Crowd {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /** How many look like a case to an outsider, itself among them when it was added. */
-    int alike(Profile profile, int k) {
-        Set<String> rare = rare(profile.invented(), k);
-        List<String> known = profile.known(rare);
-        return counts.entrySet().stream()
-                .filter(entry -> entry.getKey().invented() == profile.invented())
-                .filter(entry -> entry.getKey().known(rare).equals(known))
-                .mapToInt(entry -> sum(entry.getValue()))
-                .sum();
+    /** How many look alike to an outsider, by what is told of them. */
+    Map<List<String>, Integer> sizes(int k) {
+        Map<List<String>, Integer> sizes = new HashMap<>();
+        rows(k).forEach(row -> sizes.merge(row.known(), row.count(), Integer::sum));
+        return sizes;
     }
 
-    /** The table an outsider sees; first of all whether a case is invented. */
+    /** What is told of a case in this crowd: whether it is invented, its profile, and what of it is rare here. */
+    List<String> told(Profile profile, int k) {
+        return told(profile, rare(profile.invented(), k));
+    }
+
+    private static List<String> told(Profile profile, Set<String> rare) {
+        List<String> told = new ArrayList<>(List.of(kind(profile.invented()).strip()));
+        told.addAll(profile.known(rare));
+        return told;
+    }
+
+    /** The table an outsider sees. */
     List<Row> rows(int k) {
         List<Row> rows = new ArrayList<>();
         Map<Boolean, Set<String>> rare = Map.of(true, rare(true, k), false, rare(false, k));
-        counts.forEach((profile, learned) -> learned.forEach((what, count) -> {
-            List<String> known = new ArrayList<>(List.of(profile.invented() ? "invented" : "real"));
-            known.addAll(profile.known(rare.get(profile.invented())));
-            rows.add(new Row(known, what, count));
-        }));
+        counts.forEach((profile, learned) -> {
+            List<String> told = told(profile, rare.get(profile.invented()));
+            learned.forEach((what, count) -> rows.add(new Row(told, what, count)));
+        });
         return rows;
     }
 

@@ -3,10 +3,13 @@ package org.tunica.pastcases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.tunica.casefile.Ceap;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Patient;
 import org.tunica.casefile.Word;
@@ -23,6 +26,8 @@ record Profile(boolean invented, List<String> told, Set<String> ails) {
     /** The things told, by name. */
     static final List<String> NAMES = List.of("age", "sex", "weight", "year", "site", "leg");
 
+    private static final Map<String, String> UNITS = Map.of("age", " years", "weight", " kg");
+
     static final String UNKNOWN = "not told";
 
     static Profile of(Anonymous one) {
@@ -35,7 +40,7 @@ record Profile(boolean invented, List<String> told, Set<String> ails) {
                         word(one.weightBandKg()),
                         one.year().isPresent() ? Integer.toString(one.year().getAsInt()) : UNKNOWN,
                         one.site(),
-                        leg(one.caseFile().limbs())),
+                        leg(one)),
                 ails(patient));
     }
 
@@ -44,9 +49,12 @@ record Profile(boolean invented, List<String> told, Set<String> ails) {
     }
 
     /** The graver leg: nobody looks at a varicose vein twice, everybody at an ulcer. */
-    private static String leg(List<Limb> limbs) {
-        return limbs.stream()
-                .flatMap(limb -> limb.ceapClass().stream())
+    private static String leg(Anonymous one) {
+        Stream<Limb.CeapClass> mapped = one.caseFile().limbs().stream().flatMap(limb -> limb.ceapClass().stream());
+        Stream<Limb.CeapClass> followed = one.followUp().limbs().stream()
+                .flatMap(limb -> limb.ceapBefore().stream())
+                .map(Ceap::highest);
+        return Stream.concat(mapped, followed)
                 .max(Comparator.naturalOrder())
                 .map(Profile::group)
                 .orElse(UNKNOWN);
@@ -71,6 +79,17 @@ record Profile(boolean invented, List<String> told, Set<String> ails) {
             ails.add("breastfeeding");
         }
         return ails;
+    }
+
+    /** What is told, in words. */
+    List<String> words() {
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < NAMES.size(); i++) {
+            String name = NAMES.get(i);
+            boolean known = !told.get(i).equals(UNKNOWN);
+            words.add(name + " " + told.get(i) + (known ? UNITS.getOrDefault(name, "") : ""));
+        }
+        return words;
     }
 
     /** The values of the ladders: what is told, and which of a set of rare things the person has. */

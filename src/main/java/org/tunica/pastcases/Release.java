@@ -1,8 +1,8 @@
 package org.tunica.pastcases;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
+import java.util.Set;
 import org.tunica.casefile.Faults;
 import org.tunica.knowledge.Knowledge;
 
@@ -19,9 +19,9 @@ public final class Release {
      *
      * @param released what is in the base already
      */
-    public Release(Knowledge knowledge, Iterable<PastCase> released) {
+    public Release(Knowledge knowledge, EachCase released) {
         this.k = AnonymityLimits.of(knowledge).k();
-        released.forEach(base::add);
+        released.to(base::add);
     }
 
     /**
@@ -32,8 +32,7 @@ public final class Release {
     public List<PastCase> of(List<WaitingCase> chosen) {
         chosen.forEach(base::add);
         Faults faults = new Faults();
-        chosen.stream()
-                .map(waiting -> place(waiting, base))
+        placed(chosen).stream()
                 .filter(place -> place.missing() > 0)
                 .forEach(place -> faults.add(place.id(), "is held back: " + place.says()));
         faults.throwIfAny("release");
@@ -43,26 +42,27 @@ public final class Release {
     /** Where each waiting case would stand if all that wait were released together. */
     public List<Place> places(List<WaitingCase> waiting) {
         waiting.forEach(base::add);
-        List<Place> places = new ArrayList<>();
-        waiting.forEach(one -> places.add(place(one, base)));
-        return places;
+        return placed(waiting);
     }
 
-    private Place place(WaitingCase waiting, Crowd crowd) {
+    private List<Place> placed(List<WaitingCase> waiting) {
+        Map<List<String>, Integer> sizes = base.sizes(k);
+        Map<Boolean, Set<String>> rare = Map.of(true, base.rare(true, k), false, base.rare(false, k));
+        return waiting.stream()
+                .map(one -> place(one, sizes, rare.get(one.invented())))
+                .toList();
+    }
+
+    private Place place(WaitingCase waiting, Map<List<String>, Integer> sizes, Set<String> rare) {
         Profile profile = Profile.of(waiting);
-        List<String> told = new ArrayList<>();
-        for (int i = 0; i < Profile.NAMES.size(); i++) {
-            told.add(Profile.NAMES.get(i) + " " + profile.told().get(i));
-        }
-        profile.ails().stream()
-                .filter(crowd.rare(waiting.invented(), k)::contains)
-                .forEach(ail -> told.add(ail.replace('-', ' ')));
-        int alike = crowd.alike(profile, k);
+        int alike = sizes.get(base.told(profile, k));
+        List<String> told = profile.words();
+        profile.ails().stream().filter(rare::contains).forEach(ail -> told.add(ail.replace('-', ' ')));
         return new Place(
                 waiting.id(),
                 alike,
                 Math.max(0, k - alike),
-                (waiting.invented() ? "invented, " : "") + told.stream().collect(Collectors.joining(", ")));
+                (waiting.invented() ? "invented, " : "") + String.join(", ", told));
     }
 
     /**

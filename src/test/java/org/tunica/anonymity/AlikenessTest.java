@@ -74,8 +74,8 @@ class AlikenessTest {
     /** Own arithmetic: (1/2 + 1/2 + 1) / 3. */
     @Test
     void loss_isTheMeanHeightOnTheLadders() {
-        assertEquals(2.0 / 3, new Recoding(List.of(1, 1, 1)).loss(LADDERS), 1e-12);
-        assertEquals(0, Recoding.none(LADDERS).loss(LADDERS));
+        assertEquals(2.0 / 3, new Recoding(List.of(1, 1, 1)).lossShare(LADDERS), 1e-12);
+        assertEquals(0, Recoding.none(LADDERS).lossShare(LADDERS));
         assertEquals(18, Recoding.all(LADDERS).size());
     }
 
@@ -83,7 +83,7 @@ class AlikenessTest {
     void triedRecodings_comeMildestFirstAndTheMildestThatHoldsIsFound() {
         List<Tried> tried = Tried.all(ROWS, LADDERS, 4);
         for (int i = 1; i < tried.size(); i++) {
-            assertTrue(tried.get(i - 1).loss() <= tried.get(i).loss());
+            assertTrue(tried.get(i - 1).lossShare() <= tried.get(i).lossShare());
         }
         Tried mildest =
                 tried.stream().filter(one -> one.heldBack() == 0).findFirst().orElseThrow();

@@ -31,6 +31,7 @@ final class Altered {
                 all.plain(),
                 all.rates(),
                 all.words(),
+                all.decisions(),
                 all.likeness(),
                 all.glossary());
     }
