@@ -51,6 +51,8 @@ class ArchitectureTest {
             .definedBy("org.tunica.paper")
             .layer("pastcases")
             .definedBy("org.tunica.pastcases")
+            .layer("invented")
+            .definedBy("org.tunica.invented")
             .layer("front door")
             .definedBy("org.tunica")
             .layer("cli")
@@ -83,6 +85,8 @@ class ArchitectureTest {
             .mayNotAccessAnyLayer()
             .whereLayer("pastcases")
             .mayOnlyAccessLayers("casefile", "knowledge", "treatment")
+            .whereLayer("invented")
+            .mayOnlyAccessLayers("casefile", "knowledge", "session", "treatment", "pastcases")
             .whereLayer("front door")
             .mayOnlyAccessLayers(
                     "casefile",
@@ -96,6 +100,7 @@ class ArchitectureTest {
                     "session",
                     "treatment",
                     "pastcases",
+                    "invented",
                     "paper",
                     "sheet",
                     "picture")
@@ -112,6 +117,7 @@ class ArchitectureTest {
                     "session",
                     "treatment",
                     "pastcases",
+                    "invented",
                     "paper",
                     "sheet",
                     "picture");
@@ -132,6 +138,7 @@ class ArchitectureTest {
                     "org.tunica.session",
                     "org.tunica.treatment",
                     "org.tunica.pastcases",
+                    "org.tunica.invented",
                     "org.tunica.paper",
                     "org.tunica.sheet",
                     "org.tunica.picture",

@@ -24,6 +24,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param afterCare what scans look for afterwards and what is done about a clot, by id
  * @param plain words and figures for patients
  * @param rates how many treated veins stayed closed, by id
+ * @param invented from what made-up past cases are drawn, by id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -42,6 +43,7 @@ public record Knowledge(
         Map<String, Statement> afterCare,
         PlainWords plain,
         Map<String, PublishedRate> rates,
+        Map<String, Distribution> invented,
         Glossary glossary)
         implements KnownWords {
 
@@ -102,6 +104,19 @@ public record Knowledge(
             throw new IllegalArgumentException("no sentence " + id + " in knowledge/after-care.yaml");
         }
         return statement;
+    }
+
+    /**
+     * From what a part of a made-up case is drawn, by id.
+     *
+     * @throws IllegalArgumentException when there is none of that id
+     */
+    public Distribution invented(String id) {
+        Distribution distribution = invented.get(id);
+        if (distribution == null) {
+            throw new IllegalArgumentException("no distribution " + id + " in knowledge/invented.yaml");
+        }
+        return distribution;
     }
 
     /**

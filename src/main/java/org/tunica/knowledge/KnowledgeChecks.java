@@ -42,6 +42,10 @@ final class KnowledgeChecks {
             listedByItsChange(id, quantity.provenance().change());
         });
         knowledge.rates().values().forEach(this::rate);
+        knowledge.invented().forEach((id, drawn) -> {
+            provenance(place(id), drawn.provenance());
+            listedByItsChange(id, drawn.provenance().change());
+        });
         knowledge.measurements().forEach(this::measurement);
         everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
@@ -201,7 +205,8 @@ final class KnowledgeChecks {
     }
 
     private Stream<String> listable() {
-        return Stream.concat(knowledge.quantities().keySet().stream(), knowledge.rates().keySet().stream());
+        return Stream.of(knowledge.quantities(), knowledge.rates(), knowledge.invented())
+                .flatMap(ids -> ids.keySet().stream());
     }
 
     /** Two fields with the same sentence would make a rule mean either. */
