@@ -19,6 +19,8 @@ final class HeatMaker {
     private final double longElementCm;
     private final double shortElementCm;
     private final double largeMm;
+    private final double fastestSecondsPerCm;
+    private final double slowestSecondsPerCm;
 
     HeatMaker(Knowledge knowledge) {
         this.longest = knowledge.invented("invented.laser-1940");
@@ -26,6 +28,8 @@ final class HeatMaker {
         this.longElementCm = knowledge.value("element.long.length");
         this.shortElementCm = knowledge.value("element.short.length");
         this.largeMm = knowledge.value("trunk.large.over");
+        this.fastestSecondsPerCm = knowledge.value("heat.setting.pullback.min");
+        this.slowestSecondsPerCm = knowledge.value("heat.setting.pullback.max");
     }
 
     /** The setting over the whole length; nothing for an element that is set stretch by stretch. */
@@ -50,8 +54,9 @@ final class HeatMaker {
         return drawnBack(powerW, energyJPerCm / powerW, lengthCm);
     }
 
-    private static DeliveredHeat drawnBack(double powerW, double secondsPerCm, double lengthCm) {
-        double pullback = Made.rounded(secondsPerCm, 1);
+    private DeliveredHeat drawnBack(double powerW, double secondsPerCm, double lengthCm) {
+        double wished = Made.rounded(secondsPerCm, 1);
+        double pullback = Math.min(slowestSecondsPerCm, Math.max(fastestSecondsPerCm, wished));
         return new DeliveredHeat(
                 NONE,
                 OptionalDouble.of(powerW),

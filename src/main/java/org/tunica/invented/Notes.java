@@ -25,7 +25,7 @@ final class Notes {
                     "fluid placed all around the vein before heat",
                     "cool fluid around the vein, no heat felt at the skin",
                     "tip seen below the junction before heat",
-                    "slow pullback, faster near the nerve",
+                    "heat given from the junction down",
                     "vein collapsed by fluid and head down position"),
             Family.FOAM,
             List.of(
@@ -52,10 +52,10 @@ final class Notes {
     private static final List<String> CLOSED = List.of(
             "closed at the last scan, leg feels light",
             "closed, walks without pain",
-            "closed, cord felt for some weeks",
+            "closed, cord still felt",
             "closed along its length, no reflux",
             "closed, swelling less than before",
-            "closed, stocking worn for a week");
+            "closed, stocking no longer worn");
 
     private static final List<String> OPEN = List.of(
             "open again with reflux",

@@ -1,5 +1,6 @@
 package org.tunica.invented;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.tunica.casefile.Limb;
@@ -10,8 +11,9 @@ import org.tunica.treatment.SeverityGrades;
 final class Severity {
     private static final int ITEMS = 10;
     private static final int WORST = 3;
+    private static final int VARICOSE = 1;
     private static final int SWOLLEN = 2;
-    private static final int STAINED = 4;
+    private static final int STAINED = 3;
     private static final int HARD = 5;
     private static final int ULCER_FROM = 6;
     private static final int ULCER_TO = 8;
@@ -26,13 +28,12 @@ final class Severity {
 
     /** Grades before, or none recorded. */
     Optional<int[]> before(Draw draw, Limb.CeapClass ceapClass) {
+        int[] grades = least(ceapClass);
         int points = (int) Math.rint(total.from(draw));
-        int[] grades = new int[ITEMS];
-        for (int tries = 0; tries < ITEMS * points && points > 0; tries++) {
+        for (int tries = 0; tries < ITEMS * ITEMS && Arrays.stream(grades).sum() < points; tries++) {
             int item = draw.below(ITEMS);
             if (grades[item] < most(item, ceapClass)) {
                 grades[item]++;
-                points--;
             }
         }
         return draw.happens(unrecordedShare) ? Optional.empty() : Optional.of(grades);
@@ -43,6 +44,18 @@ final class Severity {
         int[] grades = before.clone();
         for (int i = 0; i < ITEMS; i++) {
             grades[i] = (int) Math.rint(grades[i] * draw.between(0, allClosed ? 0.8 : 1.2));
+        }
+        return grades;
+    }
+
+    /** Signs without which the class would be another. */
+    private static int[] least(Limb.CeapClass ceapClass) {
+        int[] grades = new int[ITEMS];
+        grades[VARICOSE] = 1;
+        grades[SWOLLEN] = ceapClass == Limb.CeapClass.C3 ? 1 : 0;
+        grades[STAINED] = most(STAINED, ceapClass) > 0 ? 1 : 0;
+        for (int item = ULCER_FROM; item <= ULCER_TO; item++) {
+            grades[item] = most(item, ceapClass) > 0 ? 1 : 0;
         }
         return grades;
     }
@@ -59,7 +72,7 @@ final class Severity {
         if (item == SWOLLEN) {
             return ceapClass.compareTo(Limb.CeapClass.C3) >= 0 ? WORST : 0;
         }
-        return item < STAINED - 1 || item > ULCER_TO || ceapClass.compareTo(Limb.CeapClass.C4A) >= 0 ? WORST : 0;
+        return item < STAINED || item > ULCER_TO || ceapClass.compareTo(Limb.CeapClass.C4A) >= 0 ? WORST : 0;
     }
 
     static SeverityGrades grades(int[] g) {
