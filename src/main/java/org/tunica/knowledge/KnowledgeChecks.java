@@ -46,6 +46,7 @@ final class KnowledgeChecks {
             provenance(place(id), drawn.provenance());
             listedByItsChange(id, drawn.provenance().change());
         });
+        knowledge.likeness().values().forEach(this::likeness);
         knowledge.measurements().forEach(this::measurement);
         everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
@@ -93,6 +94,11 @@ final class KnowledgeChecks {
                         knowledge.techniques().keySet(),
                         "technique"));
         rate.veins().forEach(vein -> known(place(rate.id()) + ".veins", vein, VEINS, "vein"));
+    }
+
+    private void likeness(LikenessRule rule) {
+        provenance(place(rule.id()), rule.provenance());
+        listedByItsChange(rule.id(), rule.provenance().change());
     }
 
     private void measurement(String path, Measurement measurement) {
@@ -205,8 +211,8 @@ final class KnowledgeChecks {
     }
 
     private Stream<String> listable() {
-        return Stream.of(knowledge.quantities(), knowledge.rates(), knowledge.invented())
-                .flatMap(ids -> ids.keySet().stream());
+        return Stream.of(knowledge.quantities(), knowledge.rates(), knowledge.invented(), knowledge.likeness())
+                .flatMap(all -> all.keySet().stream());
     }
 
     /** Two fields with the same sentence would make a rule mean either. */

@@ -70,6 +70,7 @@ final class KnowledgeReader {
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
                 entries("knowledge/invented", DistributionReader::distribution),
+                entries("knowledge/similarity.yaml", LikenessReader::rule),
                 glossary);
         noStrangers();
         if (readable) {
@@ -262,6 +263,7 @@ final class KnowledgeReader {
                 "knowledge/plain/",
                 "knowledge/rates",
                 "knowledge/invented",
+                "knowledge/similarity.yaml",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");
