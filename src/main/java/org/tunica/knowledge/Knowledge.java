@@ -25,6 +25,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param plain words and figures for patients
  * @param rates how many treated veins stayed closed, by id
  * @param invented from what made-up past cases are drawn, by id
+ * @param words what may stay of a free text in a past case
  * @param likeness how alike the attributes of two treated segments are, by id, in order of id
  */
 public record Knowledge(
@@ -45,6 +46,7 @@ public record Knowledge(
         PlainWords plain,
         Map<String, PublishedRate> rates,
         Map<String, Distribution> invented,
+        ClinicalWords words,
         Map<String, LikenessRule> likeness,
         Glossary glossary)
         implements KnownWords {

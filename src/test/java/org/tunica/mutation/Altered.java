@@ -31,6 +31,7 @@ final class Altered {
                 all.plain(),
                 all.rates(),
                 all.invented(),
+                all.words(),
                 all.likeness(),
                 all.glossary());
     }
