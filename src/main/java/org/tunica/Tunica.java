@@ -44,6 +44,7 @@ import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
 import org.tunica.sheet.PatientSheet;
+import org.tunica.similar.Similarity;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.FollowUp;
@@ -79,6 +80,7 @@ public final class Tunica {
         everyNumberIsUsed();
         accepted(() -> {
             Treatment.check(knowledge);
+            Similarity.check(knowledge);
             return knowledge;
         });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
@@ -410,6 +412,7 @@ public final class Tunica {
         used.addAll(ScanPlan.IDS);
         used.addAll(SegmentOutcomes.IDS);
         used.addAll(DeliveredLimits.IDS);
+        used.addAll(Similarity.IDS);
         used.addAll(AnonymityLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()

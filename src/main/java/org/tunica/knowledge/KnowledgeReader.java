@@ -69,6 +69,7 @@ final class KnowledgeReader {
                         entries("knowledge/plain/figures", PlainReader::figure),
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
+                entries("knowledge/similarity.yaml", LikenessReader::rule),
                 glossary);
         noStrangers();
         if (readable) {
@@ -260,6 +261,7 @@ final class KnowledgeReader {
                 "knowledge/after-care",
                 "knowledge/plain/",
                 "knowledge/rates",
+                "knowledge/similarity.yaml",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");
