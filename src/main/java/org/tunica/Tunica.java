@@ -22,7 +22,7 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
-import org.tunica.outcomes.SegmentOutcomes;
+import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
 import org.tunica.pastcases.AnonymityLimits;
@@ -410,7 +410,7 @@ public final class Tunica {
         used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
-        used.addAll(SegmentOutcomes.IDS);
+        used.addAll(OutcomeNumbers.IDS);
         used.addAll(DeliveredLimits.IDS);
         used.addAll(Similarity.IDS);
         used.addAll(AnonymityLimits.IDS);

@@ -22,6 +22,7 @@ final class KnowledgeReader {
     /** Files of quantities next to the folder of limits. */
     private static final List<String> QUANTITY_PREFIXES = List.of(
             "knowledge/session",
+            "knowledge/outcomes",
             "knowledge/follow-up.yaml",
             "knowledge/anonymity.yaml",
             "knowledge/limits/",
