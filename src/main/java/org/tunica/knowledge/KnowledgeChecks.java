@@ -48,6 +48,7 @@ final class KnowledgeChecks {
         knowledge.techniques().values().forEach(this::technique);
         knowledge.principles().values().forEach(this::statement);
         knowledge.afterCare().values().forEach(this::statement);
+        provenance("knowledge/vocabulary.yaml: units", knowledge.words().provenance());
         knowledge.changes().values().forEach(this::change);
         knowledge
                 .glossary()
