@@ -31,6 +31,7 @@ import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
+import org.tunica.picture.ChartWords;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
@@ -304,7 +305,7 @@ public final class Tunica {
     }
 
     /** The words and the table that go with a heat window. */
-    public WindowWords words(SegmentWindow window) {
+    public ChartWords words(SegmentWindow window) {
         return WindowWords.of(window, release);
     }
 
