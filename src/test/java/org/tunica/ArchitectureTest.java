@@ -43,7 +43,16 @@ class ArchitectureTest {
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
             arrow("pastcases", "casefile", "knowledge", "treatment"),
             arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
-            arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases", "statistics")));
+            arrow(
+                    "outcomes",
+                    "casefile",
+                    "knowledge",
+                    "plan",
+                    "treatment",
+                    "pastcases",
+                    "statistics",
+                    "paper",
+                    "picture")));
 
     /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
     private static final String WEB = "web";
