@@ -41,7 +41,9 @@ class ArchitectureTest {
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
-            arrow("pastcases", "casefile", "knowledge", "treatment"),
+            arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
+            arrow("anonymity"),
+            arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
             arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
             arrow(
                     "outcomes",
