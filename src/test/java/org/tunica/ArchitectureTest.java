@@ -45,7 +45,16 @@ class ArchitectureTest {
             arrow("anonymity"),
             arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
             arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
-            arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases", "statistics")));
+            arrow(
+                    "outcomes",
+                    "casefile",
+                    "knowledge",
+                    "plan",
+                    "treatment",
+                    "pastcases",
+                    "statistics",
+                    "paper",
+                    "picture")));
 
     /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
     private static final String WEB = "web";
