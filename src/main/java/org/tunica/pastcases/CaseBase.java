@@ -105,6 +105,7 @@ public final class CaseBase {
 
     private long copy(NewBase next, IdSet ids) throws IOException {
         long before = 0;
+        next.started();
         if (Files.exists(cases())) {
             try (CaseFileSource old = CaseFileSource.open(cases())) {
                 before = OldLines.copy(old, next, ids, cases());

@@ -40,6 +40,9 @@ final class NewBase implements AutoCloseable {
         this.part = file.resolveSibling(file.getFileName() + PART);
         this.stages = stages;
         this.out = new BufferedOutputStream(Files.newOutputStream(part), BUFFER_BYTES);
+    }
+
+    void started() {
         stages.accept(Stage.STARTED);
     }
 

@@ -57,10 +57,11 @@ class CasesCommandTest {
     void export_keepsToAFilter_andKnowsTechniques() {
         run("cases", "invent", "--count", "60", "--cases", at("a"));
         run("cases", "export", "--cases", at("a"), "--technique", "adhesive");
-        assertTrue(out.lines().count() > 1 && out.lines().allMatch(line -> line.contains("\"technique\":\"adhesive\"")));
+        assertTrue(
+                out.lines().count() > 1 && out.lines().allMatch(line -> line.contains("\"technique\":\"adhesive\"")));
         run("cases", "export", "--cases", at("a"), "--technique", "adhesiv");
         assertEquals(2, code);
-        assertTrue(err.contains("there is no such technique; nearest: adhesive"), err);
+        assertTrue(err.contains("there is no such technique; did you mean \"adhesive\"?"), err);
     }
 
     @Test

@@ -45,11 +45,21 @@ class InventedMarginalsTest {
         follow("invented.site", ALL, one -> one.site().substring("site-".length()));
         follow("invented.year", ALL, one -> Integer.toString(one.year().orElseThrow()));
         follow("invented.class", limbs(), limb -> limb.ceapClass().orElseThrow().word());
-        follow("invented.deep-veins", limbs(), limb -> limb.deepVeins().orElseThrow().word());
-        follow("invented.segments", limbs(), limb -> Integer.toString(limb.segments().size()));
+        follow(
+                "invented.deep-veins",
+                limbs(),
+                limb -> limb.deepVeins().orElseThrow().word());
+        follow(
+                "invented.segments",
+                limbs(),
+                limb -> Integer.toString(limb.segments().size()));
         follow("invented.vein.first", FIRST, segment -> segment.vein().word());
-        follow("invented.thrombus", SEGMENTS, segment -> segment.thrombus().orElseThrow().word());
-        followRecorded("invented.sex", ALL, one -> one.caseFile().patient().sex().map(Enum::name));
+        follow(
+                "invented.thrombus",
+                SEGMENTS,
+                segment -> segment.thrombus().orElseThrow().word());
+        followRecorded(
+                "invented.sex", ALL, one -> one.caseFile().patient().sex().map(Enum::name));
         followRecorded(
                 "invented.anticoagulation",
                 ALL,
@@ -59,11 +69,16 @@ class InventedMarginalsTest {
     @Test
     void levelAndCourse_byVein() {
         for (Segment.Vein vein : Segment.Vein.values()) {
-            List<Segment> of = SEGMENTS.stream()
-                    .filter(segment -> segment.vein() == vein)
-                    .toList();
-            follow("invented.level." + vein.word(), of, segment -> segment.level().word());
-            follow("invented.course." + vein.word(), of, segment -> segment.course().orElseThrow().word());
+            List<Segment> of =
+                    SEGMENTS.stream().filter(segment -> segment.vein() == vein).toList();
+            follow(
+                    "invented.level." + vein.word(),
+                    of,
+                    segment -> segment.level().word());
+            follow(
+                    "invented.course." + vein.word(),
+                    of,
+                    segment -> segment.course().orElseThrow().word());
         }
     }
 
@@ -72,7 +87,9 @@ class InventedMarginalsTest {
     void conditions_eachByItsShare() {
         Distribution conditions = TUNICA.knowledge().invented("invented.conditions");
         conditions.numbers().forEach((condition, share) -> {
-            double seen = share(ALL, one -> one.caseFile().patient().conditions().orElseThrow().contains(condition));
+            double seen = share(
+                    ALL,
+                    one -> one.caseFile().patient().conditions().orElseThrow().contains(condition));
             assertEquals(share, seen, 4 * Math.sqrt(share / CASES), condition);
         });
     }
@@ -84,14 +101,16 @@ class InventedMarginalsTest {
         List<PastCase> known =
                 ALL.stream().filter(one -> one.ageBandYears().isPresent()).toList();
         for (int years : new int[] {30, 40, 50, 60, 70, 80, 90}) {
-            double seen = share(known, one -> one.ageBandYears().orElseThrow().to().orElse(999) < years);
+            double seen =
+                    share(known, one -> one.ageBandYears().orElseThrow().to().orElse(999) < years);
             assertEquals(cut(age).applyAsDouble(years), seen, 0.012, "under " + years);
         }
     }
 
     @Test
     void length_followsItsCurve() {
-        for (Segment.Vein vein : List.of(Segment.Vein.TRIBUTARY, Segment.Vein.SMALL_SAPHENOUS, Segment.Vein.PERFORATOR)) {
+        for (Segment.Vein vein :
+                List.of(Segment.Vein.TRIBUTARY, Segment.Vein.SMALL_SAPHENOUS, Segment.Vein.PERFORATOR)) {
             kolmogorov(
                     "invented.length." + vein.word(),
                     SEGMENTS.stream()
@@ -110,7 +129,8 @@ class InventedMarginalsTest {
         Map<String, Double> numbers = new TreeMap<>(lumen.numbers());
         numbers.put("median", lumen.number("median") * family.number("foam"));
         double[] seen = ALL.stream()
-                .flatMap(one -> one.delivered().stream().flatMap(session -> session.segments().stream())
+                .flatMap(one -> one.delivered().stream()
+                        .flatMap(session -> session.segments().stream())
                         .filter(given -> given.technique().orElseThrow().startsWith("foam"))
                         .flatMap(given -> one.caseFile().limbs().stream()
                                 .flatMap(limb -> limb.segments().stream())
@@ -120,8 +140,7 @@ class InventedMarginalsTest {
                 .mapToDouble(segment -> segment.lumenDiameterMm().orElseThrow())
                 .toArray();
         kolmogorov(
-                new Distribution(
-                        lumen.id(), lumen.says(), lumen.shape(), lumen.unit(), numbers, lumen.provenance()),
+                new Distribution(lumen.id(), lumen.says(), lumen.shape(), lumen.unit(), numbers, lumen.provenance()),
                 seen,
                 0.1);
     }
@@ -146,8 +165,10 @@ class InventedMarginalsTest {
                 .mapToDouble(segment -> segment.lumenDiameterMm().orElseThrow())
                 .toArray();
         double mean = Arrays.stream(mm).average().orElseThrow();
-        double sd = Math.sqrt(
-                Arrays.stream(mm).map(one -> (one - mean) * (one - mean)).average().orElseThrow());
+        double sd = Math.sqrt(Arrays.stream(mm)
+                .map(one -> (one - mean) * (one - mean))
+                .average()
+                .orElseThrow());
         assertTrue(mean > 5.6 && mean < 6.6, "mean " + mean);
         assertEquals(2.0, sd, 0.4);
     }
@@ -188,7 +209,8 @@ class InventedMarginalsTest {
     }
 
     private static <T> void followRecorded(String id, List<T> all, Function<T, Optional<String>> word) {
-        List<String> known = all.stream().flatMap(one -> word.apply(one).stream()).toList();
+        List<String> known =
+                all.stream().flatMap(one -> word.apply(one).stream()).toList();
         follow(id, known, one -> one.toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 

@@ -77,13 +77,19 @@ class InventedOutcomesTest {
 
     private static void take(PastCase one) {
         Map<String, String> techniques = new TreeMap<>();
-        one.delivered().forEach(session -> session.segments()
-                .forEach(segment -> techniques.put(segment.ref(), segment.technique().orElseThrow())));
+        one.delivered()
+                .forEach(session -> session.segments()
+                        .forEach(segment -> techniques.put(
+                                segment.ref(), segment.technique().orElseThrow())));
         Map<String, Segment> segments = new TreeMap<>();
-        one.caseFile().limbs().forEach(limb -> limb.segments().forEach(segment -> segments.put(segment.ref(), segment)));
-        one.followUp().limbs().forEach(limb -> limb.treated()
-                .forEach(length -> TREATED.add(new Treated(
-                        techniques.get(length.ref()), segments.get(length.ref()), length, limb.visits()))));
+        one.caseFile()
+                .limbs()
+                .forEach(limb -> limb.segments().forEach(segment -> segments.put(segment.ref(), segment)));
+        one.followUp()
+                .limbs()
+                .forEach(limb -> limb.treated()
+                        .forEach(length -> TREATED.add(new Treated(
+                                techniques.get(length.ref()), segments.get(length.ref()), length, limb.visits()))));
     }
 
     @Test
@@ -92,12 +98,16 @@ class InventedOutcomesTest {
         Map<String, Double> asked = new TreeMap<>();
         for (Treated one : TREATED) {
             String what = one.technique() + " in the " + one.segment().vein().word();
-            asked.put(what, LIBRARY.closedShareAfterAYear(one.technique(), one.segment().vein()));
-            one.seen(330, 400).forEach(seen -> tallies.computeIfAbsent(what, key -> new Tally()).add(one.closed(seen)));
+            asked.put(
+                    what,
+                    LIBRARY.closedShareAfterAYear(one.technique(), one.segment().vein()));
+            one.seen(330, 400)
+                    .forEach(seen ->
+                            tallies.computeIfAbsent(what, key -> new Tally()).add(one.closed(seen)));
         }
         assertTrue(tallies.size() > 40, "only " + tallies.size());
-        tallies.forEach((what, tally) -> assertTrue(
-                tally.holds(asked.get(what)), () -> what + ": " + tally + ", asked " + asked.get(what)));
+        tallies.forEach((what, tally) ->
+                assertTrue(tally.holds(asked.get(what)), () -> what + ": " + tally + ", asked " + asked.get(what)));
     }
 
     /** Rasmussen, Br J Surg 2011 (S-0055): 94.2 % after laser; with S-0030, S-0054 and S-0057 the mean is 89.4 %. */
@@ -161,27 +171,36 @@ class InventedOutcomesTest {
     void wideVeins_failMoreOftenThanNarrowOnes() {
         Tally wide = new Tally();
         Tally narrow = new Tally();
-        TREATED.stream().filter(one -> one.technique().startsWith("foam")).forEach(one -> one.seen(330, 400)
-                .forEach(seen -> (one.segment().lumenDiameterMm().orElseThrow() > 6 ? wide : narrow).add(one.closed(seen))));
+        TREATED.stream()
+                .filter(one -> one.technique().startsWith("foam"))
+                .forEach(one -> one.seen(330, 400)
+                        .forEach(seen -> (one.segment().lumenDiameterMm().orElseThrow() > 6 ? wide : narrow)
+                                .add(one.closed(seen))));
         assertTrue((double) wide.closed / wide.all < (double) narrow.closed / narrow.all - 0.03, wide + " " + narrow);
     }
 
     @Test
     void complications_byFamily() {
         for (Complication.Kind kind : List.of(
-                Complication.Kind.BRUISE, Complication.Kind.PIGMENTATION, Complication.Kind.ADHESIVE_HYPERSENSITIVITY)) {
+                Complication.Kind.BRUISE,
+                Complication.Kind.PIGMENTATION,
+                Complication.Kind.ADHESIVE_HYPERSENSITIVITY)) {
             Map<Family, Tally> tallies = new EnumMap<>(Family.class);
             boolean late = kind == Complication.Kind.PIGMENTATION;
             TREATED.forEach(one -> one.seen(late ? 33 : 0, late ? 52 : 12)
                     .forEach(seen -> tallies.computeIfAbsent(
-                                    TUNICA.knowledge().technique(one.technique()).family(), family -> new Tally())
+                                    TUNICA.knowledge()
+                                            .technique(one.technique())
+                                            .family(),
+                                    family -> new Tally())
                             .add(seen.complications().orElseThrow().stream().anyMatch(c -> c.kind() == kind))));
             tallies.forEach((family, tally) -> {
                 double share = TUNICA.knowledge()
                         .invented("invented.complication." + kind.word())
                         .numbers()
                         .getOrDefault(family.word(), 0.0);
-                assertTrue(share == 0 ? tally.closed == 0 : tally.holds(share), () -> kind + " " + family + " " + tally);
+                assertTrue(
+                        share == 0 ? tally.closed == 0 : tally.holds(share), () -> kind + " " + family + " " + tally);
             });
         }
     }
@@ -194,8 +213,7 @@ class InventedOutcomesTest {
                 .filter(one -> TUNICA.knowledge().technique(one.technique()).family() == Family.HEAT
                         && one.segment().topToDeepJunctionCm().isPresent())
                 .forEach(one -> one.seen(0, 12)
-                        .forEach(seen ->
-                                into.add(seen.clot().orElseThrow() == FollowUp.Clot.INTO_DEEP_VEIN)));
+                        .forEach(seen -> into.add(seen.clot().orElseThrow() == FollowUp.Clot.INTO_DEEP_VEIN)));
         assertTrue(into.holds(0.0127), into::toString);
     }
 
@@ -207,9 +225,8 @@ class InventedOutcomesTest {
                 .filter(segment -> segment.technique().orElseThrow().startsWith("foam"))
                 .toList();
         Tally disturbed = new Tally();
-        foamed.forEach(segment -> disturbed.add(segment.incidents()
-                .orElseThrow()
-                .contains(DeliveredSegment.Incident.VISUAL_DISTURBANCE)));
+        foamed.forEach(segment -> disturbed.add(
+                segment.incidents().orElseThrow().contains(DeliveredSegment.Incident.VISUAL_DISTURBANCE)));
         assertTrue(disturbed.holds(0.008), disturbed::toString);
         assertTrue(foamed.stream()
                 .noneMatch(segment ->

@@ -73,7 +73,9 @@ class InventedSenseTest {
     void catheter_goesIntoAVeinThatTakesIt() {
         for (Done done : DONE) {
             if (done.byCatheter()) {
-                double lumen = done.segment().measured().relaxedLumenDiameterMm()
+                double lumen = done.segment()
+                        .measured()
+                        .relaxedLumenDiameterMm()
                         .orElse(done.segment().lumenDiameterMm().orElseThrow());
                 assertTrue(lumen >= 3, () -> done.given().technique() + " in " + done.segment());
                 assertTrue(done.segment().straightCm().orElseThrow() >= 5, () -> "" + done.segment());
@@ -98,8 +100,10 @@ class InventedSenseTest {
     void nobodyIsGivenWhatTheyAreAllergicTo() {
         for (Done done : DONE) {
             Set<String> allergies = done.of().caseFile().patient().allergies().orElseThrow();
-            done.given().sclerosant().ifPresent(drug -> assertTrue(
-                    !allergies.contains(drug.drug().orElseThrow().word()), () -> allergies + " " + drug));
+            done.given()
+                    .sclerosant()
+                    .ifPresent(drug -> assertTrue(
+                            !allergies.contains(drug.drug().orElseThrow().word()), () -> allergies + " " + drug));
             assertTrue(!(done.family(Family.ADHESIVE) && allergies.contains("cyanoacrylate")));
             assertTrue(done.given().tumescent().isEmpty() || !allergies.contains("amide-anaesthetic"));
         }
@@ -123,7 +127,8 @@ class InventedSenseTest {
     @Test
     void doses_stayWithinTheCeilingsOfASession() {
         for (PastCase one : CASES) {
-            double mostKg = one.weightBandKg().map(band -> band.to().orElse(400)).orElse(400);
+            double mostKg =
+                    one.weightBandKg().map(band -> band.to().orElse(400)).orElse(400);
             for (DeliveredSession session : one.delivered()) {
                 assertTrue(session.segments().stream()
                                 .flatMap(segment -> segment.sclerosant().stream())
@@ -133,7 +138,8 @@ class InventedSenseTest {
                 double polidocanolMg = session.segments().stream()
                         .flatMap(segment -> segment.sclerosant().stream())
                         .filter(drug -> drug.drug().orElseThrow().word().equals("polidocanol"))
-                        .mapToDouble(drug -> drug.liquidMl().orElseThrow() * drug.percent().orElseThrow() * 10)
+                        .mapToDouble(drug ->
+                                drug.liquidMl().orElseThrow() * drug.percent().orElseThrow() * 10)
                         .sum();
                 assertTrue(polidocanolMg <= 2 * mostKg, () -> polidocanolMg + " mg in " + one.weightBandKg());
             }
@@ -144,10 +150,15 @@ class InventedSenseTest {
     void settings_areCustomary() {
         for (Done done : DONE) {
             done.given().heat().ifPresent(heat -> customary(done, heat));
-            done.given().stretches().ifPresent(stretches -> stretches.forEach(heat -> {
-                within(done, "cyclesPerStretch", heat.cycles().orElseThrow());
-                within(done, "elementTemperatureC", heat.elementTemperatureC().orElseThrow());
-            }));
+            done.given()
+                    .stretches()
+                    .ifPresent(stretches -> stretches.forEach(heat -> {
+                        within(done, "cyclesPerStretch", heat.cycles().orElseThrow());
+                        within(
+                                done,
+                                "elementTemperatureC",
+                                heat.elementTemperatureC().orElseThrow());
+                    }));
             assertEquals(
                     done.family(Family.HEAT),
                     done.given().heat().isPresent() || done.given().stretches().isPresent());
@@ -157,7 +168,8 @@ class InventedSenseTest {
     private static void customary(Done done, DeliveredHeat heat) {
         heat.powerW().ifPresent(power -> within(done, "powerW", power));
         heat.leedJPerCm().ifPresent(energy -> {
-            double product = heat.powerW().orElseThrow() * heat.pullbackSecondsPerCm().orElseThrow();
+            double product =
+                    heat.powerW().orElseThrow() * heat.pullbackSecondsPerCm().orElseThrow();
             assertEquals(product, energy, 0.06, "energy without its power and pullback");
             assertTrue(energy <= KNOWLEDGE.value("heat.setting.energy.max"));
             assertTrue(heat.pullbackSecondsPerCm().orElseThrow() <= KNOWLEDGE.value("heat.setting.pullback.max"));
@@ -177,7 +189,12 @@ class InventedSenseTest {
     @Test
     void techniqueIsInTheRoom() {
         for (Done done : DONE) {
-            assertTrue(done.of().caseFile().room().devices().orElseThrow().contains(done.technique().id()));
+            assertTrue(done.of()
+                    .caseFile()
+                    .room()
+                    .devices()
+                    .orElseThrow()
+                    .contains(done.technique().id()));
         }
     }
 

@@ -41,7 +41,9 @@ class CaseBaseCrashTest {
             }
         });
         assertThrows(UncheckedIOException.class, () -> failing.add(NEW));
-        assertEquals(last == NewBase.Stage.NAMED ? 40 : 20, base().check(CaseProgress.NONE).cases());
+        assertEquals(
+                last == NewBase.Stage.NAMED ? 40 : 20,
+                base().check(CaseProgress.NONE).cases());
         assertTrue(whole().startsWith(old));
         assertTrue(Files.notExists(folder.resolve("cases.jsonl.part")), "nothing half-written is left");
         addedAgain(last == NewBase.Stage.NAMED);
@@ -68,7 +70,9 @@ class CaseBaseCrashTest {
         String old = whole();
         assertEquals(Adder.HALTED, started(last.name()).waitFor());
         assertTrue(whole().startsWith(old));
-        assertEquals(last == NewBase.Stage.NAMED ? 40 : 20, base().check(CaseProgress.NONE).cases());
+        assertEquals(
+                last == NewBase.Stage.NAMED ? 40 : 20,
+                base().check(CaseProgress.NONE).cases());
         addedAgain(last == NewBase.Stage.NAMED);
     }
 

@@ -145,8 +145,7 @@ class CaseBaseTest {
         Path packed = Files.write(folder.resolve("packed"), packed(text(LINES)));
         base.importFrom(packed, CaseProgress.NONE);
         assertEquals(text(LINES), exported(CaseFilter.ALL));
-        Path half = Files.write(
-                folder.resolve("half"), Arrays.copyOf(packed(text(LINES)), 9_000));
+        Path half = Files.write(folder.resolve("half"), Arrays.copyOf(packed(text(LINES)), 9_000));
         CaseBase other = TUNICA.caseBase(folder.resolve("other"));
         assertTrue(assertThrows(FaultyInput.class, () -> other.importFrom(half, CaseProgress.NONE))
                 .getMessage()
@@ -173,7 +172,9 @@ class CaseBaseTest {
         assertEquals(40, count.cases());
         assertEquals(40, count.invented());
         assertEquals(40, count.byYear().values().stream().mapToLong(n -> n).sum());
-        assertEquals(count.segments(), count.byTechnique().values().stream().mapToLong(n -> n).sum());
+        assertEquals(
+                count.segments(),
+                count.byTechnique().values().stream().mapToLong(n -> n).sum());
     }
 
     @Test
@@ -218,7 +219,9 @@ class CaseBaseTest {
     void folderThatCannotBe_isNamed() throws IOException {
         Files.writeString(folder.resolve("file"), "no folder");
         CaseBase nowhere = TUNICA.caseBase(folder.resolve("file"));
-        assertTrue(assertThrows(FaultyInput.class, () -> nowhere.add(CASES)).getMessage().contains("file"));
+        assertTrue(assertThrows(FaultyInput.class, () -> nowhere.add(CASES))
+                .getMessage()
+                .contains("file"));
         assertThrows(FaultyInput.class, () -> base.each(one -> {}, CaseProgress.NONE));
         assertEquals(0, base.check(CaseProgress.NONE).cases(), "a base that is not there yet is an empty one");
     }
