@@ -19,6 +19,7 @@ import org.tunica.heat.Calibration;
 import org.tunica.heat.CalibrationReport;
 import org.tunica.heat.HeatNumbers;
 import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.CodeFile;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
@@ -307,6 +308,11 @@ public final class Tunica {
         return WindowPicture.of(window, words(window), widthPx);
     }
 
+    /** A case as JSON, {@code tunica-case/1}; {@link #readCase} reads it back. */
+    public String toJson(CaseFile caseFile) {
+        return JsonOutput.of(caseFile);
+    }
+
     /** An advice as JSON, {@code tunica-advice/1}; the same advice gives the same bytes. */
     public String toJson(Advice advice) {
         return JsonOutput.of(advice);
@@ -406,6 +412,7 @@ public final class Tunica {
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
         used.addAll(DeliveredLimits.IDS);
+        used.add(CodeFile.MOST_AGE);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

@@ -68,6 +68,7 @@ final class KnowledgeReader {
                         entries("knowledge/plain/figures", PlainReader::figure),
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
+                CodeFileReader.read(file("knowledge/codes.yaml")),
                 glossary);
         noStrangers();
         if (readable) {
@@ -259,6 +260,7 @@ final class KnowledgeReader {
                 "knowledge/after-care",
                 "knowledge/plain/",
                 "knowledge/rates",
+                "knowledge/codes.yaml",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");
