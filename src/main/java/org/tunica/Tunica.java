@@ -23,8 +23,10 @@ import org.tunica.knowledge.CodeFile;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
+import org.tunica.outcomes.SegmentOutcomes;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
+import org.tunica.pastcases.AnonymityLimits;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
@@ -411,8 +413,10 @@ public final class Tunica {
         used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
+        used.addAll(SegmentOutcomes.IDS);
         used.addAll(DeliveredLimits.IDS);
         used.add(CodeFile.MOST_AGE);
+        used.addAll(AnonymityLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))
