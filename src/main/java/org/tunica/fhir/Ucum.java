@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Converts between the units of UCUM in which this work is measured. The list is closed and every factor is the exact one
@@ -102,7 +103,7 @@ final class Ucum {
     }
 
     /** Every unit of the list. */
-    static Iterable<String> codes() {
+    static Set<String> codes() {
         return UNITS.keySet();
     }
 }
