@@ -1,6 +1,5 @@
 package org.tunica.fhir;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
@@ -39,7 +38,7 @@ final class Codes {
     static final String OTHER = "other";
 
     private final Map<String, Set<String>> words;
-    private final Map<Coding, Map<String, String>> meanings = new HashMap<>();
+    private final Map<Coding, Map<String, String>> meanings = new LinkedHashMap<>();
     private final Map<String, String> switchedOff = new HashMap<>();
 
     private Codes(Map<String, Set<String>> words) {
@@ -114,19 +113,21 @@ final class Codes {
         return words;
     }
 
-    /** Every code that means a word, ours first. */
+    /** Every code that means a word, ours first, then as the files have them. */
     List<Coding> codings(String kind, String word) {
-        List<Coding> found = new ArrayList<>();
-        meanings.forEach((coding, byKind) -> {
-            if (word.equals(byKind.get(kind))) {
-                found.add(coding);
-            }
-        });
-        String own = OWN + kind;
-        found.sort((a, b) -> a.system().equals(own) != b.system().equals(own)
-                ? (a.system().equals(own) ? -1 : 1)
-                : a.toString().compareTo(b.toString()));
-        return found;
+        return meanings.entrySet().stream()
+                .filter(entry -> word.equals(entry.getValue().get(kind)))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** The codes to write for a word: ours, and of each other system the first that says no more than the word. */
+    List<Coding> outward(String kind, String word) {
+        Map<String, Coding> bySystem = new LinkedHashMap<>();
+        codings(kind, word).stream()
+                .filter(coding -> meanings.getOrDefault(coding, Map.of()).size() == 1)
+                .forEach(coding -> bySystem.putIfAbsent(coding.system(), coding));
+        return List.copyOf(bySystem.values());
     }
 
     private static Map<String, Set<String>> words(Knowledge knowledge) {

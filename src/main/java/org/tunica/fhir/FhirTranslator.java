@@ -1,6 +1,7 @@
 package org.tunica.fhir;
 
 import java.time.LocalDate;
+import java.util.Set;
 import org.tunica.Tunica;
 import org.tunica.casefile.JsonText;
 import tools.jackson.databind.JsonNode;
@@ -31,6 +32,15 @@ public final class FhirTranslator {
 
     /** The case of a record that is a tree already. */
     public Translated translate(String what, JsonNode record, LocalDate day, String caseRef) {
-        return new RecordReading(tunica.knowledge(), site, day).read(what, record, caseRef);
+        return translate(what, record, day, caseRef, Set.of());
+    }
+
+    /**
+     * The case of a part of a record.
+     *
+     * @param withheld the lists (allergies, conditions) that were not given, so that none in them means nothing
+     */
+    Translated translate(String what, JsonNode record, LocalDate day, String caseRef, Set<String> withheld) {
+        return new RecordReading(tunica.knowledge(), site, day, withheld).read(what, record, caseRef);
     }
 }

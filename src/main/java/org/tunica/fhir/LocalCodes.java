@@ -20,7 +20,7 @@ public final class LocalCodes {
         Codes.of(CodeFile.empty(), tunica.knowledge(), new Faults())
                 .words()
                 .forEach((kind, words) -> entries.addObject()
-                        .put("fullUrl", "urn:tunica:record:CodeSystem:" + kind)
+                        .put("fullUrl", "https://records.example/fhir/CodeSystem/" + kind)
                         .set("resource", system(kind, words)));
         return bundle;
     }

@@ -23,13 +23,15 @@ final class RecordReading {
     private final Knowledge knowledge;
     private final Site site;
     private final LocalDate day;
+    private final Set<String> withheld;
     private final Notes notes = new Notes();
     private final Values values;
 
-    RecordReading(Knowledge knowledge, Site site, LocalDate day) {
+    RecordReading(Knowledge knowledge, Site site, LocalDate day, Set<String> withheld) {
         this.knowledge = knowledge;
         this.site = site;
         this.day = day;
+        this.withheld = withheld;
         this.values = new Values(site.codes(), knowledge.value(CodeFile.MOST_AGE), notes);
     }
 
@@ -41,18 +43,31 @@ final class RecordReading {
         Map<Slots.Slot, Slots.Found> found = slots.newest(notes);
         CaseAssembly assembly = new CaseAssembly(found, notes);
         JsonNode tree = assembly.tree(caseRef, site.roomTree());
-        new History(Codes.ALLERGY, "allergies", site, values, notes)
-                .read(
-                        owned(gathered.of("AllergyIntolerance"), person, "patient"),
-                        said(found, Measure.ALLERGIES_COMPLETE))
-                .ifPresent(words -> assembly.history("allergies", words));
-        new History(Codes.CONDITION, "conditions", site, values, notes)
-                .read(owned(gathered.of("Condition"), person, "subject"), said(found, Measure.CONDITIONS_COMPLETE))
-                .ifPresent(words -> assembly.history("conditions", words));
+        history(
+                Codes.ALLERGY,
+                "allergies",
+                owned(gathered.of("AllergyIntolerance"), person, "patient"),
+                assembly,
+                found);
+        history(Codes.CONDITION, "conditions", owned(gathered.of("Condition"), person, "subject"), assembly, found);
         gathered.all().forEach(this::noteIfOfNoUse);
         CaseFile read = caseFile(tree, assembly);
         notes.throwIfFaulty(what);
         return new Translated(read, notes.unused(), assembly.ages());
+    }
+
+    private void history(
+            String kind,
+            String list,
+            List<Resource> entries,
+            CaseAssembly assembly,
+            Map<Slots.Slot, Slots.Found> found) {
+        if (!withheld.contains(list)) {
+            Slots.Found complete = found.get(new Slots.Slot(Measure.About.PATIENT, "", list));
+            new History(kind, list, site, values, notes)
+                    .read(entries, complete != null && complete.value().booleanValue())
+                    .ifPresent(words -> assembly.history(list, words));
+        }
     }
 
     /** The Observations that say what was seen in this patient. */
@@ -97,11 +112,6 @@ final class RecordReading {
                                     patient,
                                     patient.part().at("gender"))));
         });
-    }
-
-    private static boolean said(Map<Slots.Slot, Slots.Found> found, Measure complete) {
-        Slots.Found one = found.get(new Slots.Slot(Measure.About.PATIENT, "", complete.path()));
-        return one != null && one.value().booleanValue();
     }
 
     private void noteIfOfNoUse(Resource resource) {

@@ -18,6 +18,9 @@ public final class RecordWriter {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final String PATIENT = "Patient/patient";
 
+    /** An address that belongs to nobody (RFC 2606): references inside a Bundle resolve against the address of their holder. */
+    private static final String BASE = "https://records.example/fhir/";
+
     private final String effective;
     private final ArrayNode entries = NODES.arrayNode();
 
@@ -147,7 +150,7 @@ public final class RecordWriter {
     }
 
     private ObjectNode entry(String type, String id) {
-        ObjectNode entry = entries.addObject().put("fullUrl", "urn:tunica:record:" + type + ":" + id);
+        ObjectNode entry = entries.addObject().put("fullUrl", BASE + type + "/" + id);
         return entry.putObject("resource").put("resourceType", type).put("id", id);
     }
 
