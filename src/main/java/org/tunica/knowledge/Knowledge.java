@@ -25,6 +25,9 @@ import org.tunica.casefile.PlausibleRange;
  * @param plain words and figures for patients
  * @param rates how many treated veins stayed closed, by id
  * @param codes what codes of other systems mean in words of a case
+ * @param invented from what made-up past cases are drawn, by id
+ * @param words what may stay of a free text in a past case
+ * @param likeness how alike the attributes of two treated segments are, by id, in order of id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -44,6 +47,9 @@ public record Knowledge(
         PlainWords plain,
         Map<String, PublishedRate> rates,
         CodeFile codes,
+        Map<String, Distribution> invented,
+        ClinicalWords words,
+        Map<String, LikenessRule> likeness,
         Glossary glossary)
         implements KnownWords {
 
@@ -104,6 +110,19 @@ public record Knowledge(
             throw new IllegalArgumentException("no sentence " + id + " in knowledge/after-care.yaml");
         }
         return statement;
+    }
+
+    /**
+     * From what a part of a made-up case is drawn, by id.
+     *
+     * @throws IllegalArgumentException when there is none of that id
+     */
+    public Distribution invented(String id) {
+        Distribution distribution = invented.get(id);
+        if (distribution == null) {
+            throw new IllegalArgumentException("no distribution " + id + " in knowledge/invented.yaml");
+        }
+        return distribution;
     }
 
     /**

@@ -22,6 +22,7 @@ final class KnowledgeReader {
     /** Files of quantities next to the folder of limits. */
     private static final List<String> QUANTITY_PREFIXES = List.of(
             "knowledge/session",
+            "knowledge/outcomes",
             "knowledge/follow-up.yaml",
             "knowledge/anonymity.yaml",
             "knowledge/limits/",
@@ -70,6 +71,9 @@ final class KnowledgeReader {
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
                 CodeFileReader.read(file("knowledge/codes.yaml")),
+                entries("knowledge/invented", DistributionReader::distribution),
+                WordsReader.read(file("knowledge/vocabulary.yaml")),
+                entries("knowledge/similarity.yaml", LikenessReader::rule),
                 glossary);
         noStrangers();
         if (readable) {
@@ -262,6 +266,9 @@ final class KnowledgeReader {
                 "knowledge/plain/",
                 "knowledge/rates",
                 "knowledge/codes.yaml",
+                "knowledge/invented",
+                "knowledge/vocabulary.yaml",
+                "knowledge/similarity.yaml",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");

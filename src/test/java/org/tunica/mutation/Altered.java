@@ -31,6 +31,9 @@ final class Altered {
                 all.plain(),
                 all.rates(),
                 all.codes(),
+                all.invented(),
+                all.words(),
+                all.likeness(),
                 all.glossary());
     }
 }
