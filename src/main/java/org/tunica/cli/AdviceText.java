@@ -250,6 +250,7 @@ final class AdviceText {
         option.scoreTree().ifPresent(tree -> {
             paragraph(INDENT, "points " + SettingText.plain(tree.value()) + ":");
             tree.parts().forEach(part -> paragraph(INDENT + 2, signedNumber(part.value()) + " " + part.says()));
+            option.tie().ifPresent(tie -> paragraph(INDENT + 2, tie.says()));
         });
     }
 

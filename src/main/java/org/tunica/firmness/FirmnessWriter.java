@@ -78,16 +78,9 @@ final class FirmnessWriter {
         return held + ": not firm; " + rivals + (rivals.isEmpty() || waiting.isEmpty() ? "" : "; ") + waiting;
     }
 
-    /** Of two that are even on points the name alone decides, which nobody should mistake for a reason. */
+    /** Of two that are even on points no rule prefers one; what settled it is told. */
     private String tie() {
-        OptionAdvice first = advice.options().get(0);
-        List<String> even = advice.options().stream()
-                .skip(1)
-                .filter(option ->
-                        option.standing() == first.standing() && option.score().equals(first.score()))
-                .map(OptionAdvice::says)
-                .toList();
-        return even.isEmpty() ? "" : ", even on points with " + String.join(", ", even);
+        return advice.options().get(0).tie().map(tie -> ", " + tie.says()).orElse("");
     }
 
     private long waiting() {

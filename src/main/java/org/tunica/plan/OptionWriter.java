@@ -36,6 +36,7 @@ final class OptionWriter {
                 why(judged, standing),
                 score.map(points -> OptionalDouble.of(points.value())).orElse(OptionalDouble.empty()),
                 score,
+                Optional.empty(),
                 settings.settings(judged),
                 Forecasting.predicted(technique, numbers),
                 reasons(judged),

@@ -231,6 +231,7 @@ class PatientSheetTest {
                 option.why(),
                 option.score(),
                 option.scoreTree(),
+                option.tie(),
                 option.settings(),
                 option.predicted(),
                 option.reasons(),
