@@ -22,8 +22,12 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
+import org.tunica.outcomes.SegmentOutcomes;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
+import org.tunica.pastcases.AnonymityLimits;
+import org.tunica.pastcases.PastCase;
+import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.WindowPicture;
@@ -213,6 +217,21 @@ public final class Tunica {
         return sheets.of(caseFile, advise(caseFile), chosen);
     }
 
+    /**
+     * Reads a past case, {@code tunica-past/1}.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public PastCase readPastCase(String what, byte[] json) {
+        return new PastCaseReader(knowledge).read(what, json);
+    }
+
+    /** A past case as JSON on one line, {@code tunica-past/1}, as it stands in a case base. */
+    public String toLine(PastCase pastCase) {
+        return JsonOutput.line(pastCase);
+    }
+
     /** A treatment as JSON, {@code tunica-treatment/1}. */
     public String toJson(Treatment treatment) {
         return JsonOutput.of(treatment);
@@ -388,7 +407,9 @@ public final class Tunica {
         used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
+        used.addAll(SegmentOutcomes.IDS);
         used.addAll(DeliveredLimits.IDS);
+        used.addAll(AnonymityLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

@@ -23,6 +23,7 @@ import picocli.CommandLine.ExitCode;
             FollowUpCommand.class,
             SheetCommand.class,
             NoteCommand.class,
+            CasesCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
             CommandLine.HelpCommand.class

@@ -23,6 +23,7 @@ final class KnowledgeReader {
     private static final List<String> QUANTITY_PREFIXES = List.of(
             "knowledge/session",
             "knowledge/follow-up.yaml",
+            "knowledge/anonymity.yaml",
             "knowledge/limits/",
             "knowledge/doses",
             "knowledge/weights",

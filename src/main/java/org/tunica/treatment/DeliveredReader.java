@@ -21,7 +21,6 @@ final class DeliveredReader {
     private static final Pattern INITIALS = Pattern.compile(DeliveredSession.INITIALS);
     private static final Pattern DATE = Pattern.compile(DeliveredSession.DATE);
 
-    private final Faults faults = new Faults();
     private final RangedNumbers numbers;
     private final DeliveredSegmentReader segments;
 
@@ -31,13 +30,19 @@ final class DeliveredReader {
     }
 
     DeliveredSession read(String what, byte[] bytes) {
+        Faults faults = new Faults();
         FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
         faults.throwIfAny(what);
+        DeliveredSession read = read(root);
+        faults.throwIfAny(what);
+        return read;
+    }
+
+    DeliveredSession read(FieldReader root) {
         format(root);
         DeliveredSession read = session(root);
         root.done();
         TotalChecks.check(read, root, segments.agreement());
-        faults.throwIfAny(what);
         return read;
     }
 

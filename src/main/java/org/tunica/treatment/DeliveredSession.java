@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.Word;
 import org.tunica.knowledge.Knowledge;
 
@@ -65,6 +66,11 @@ public record DeliveredSession(
      */
     public static DeliveredSession read(String what, byte[] bytes, Knowledge knowledge) {
         return new DeliveredReader(knowledge).read(what, bytes);
+    }
+
+    /** Reads a record of a delivery that stands inside another file; its faults are noted with theirs. */
+    public static DeliveredSession read(FieldReader reader, Knowledge knowledge) {
+        return new DeliveredReader(knowledge).read(reader);
     }
 
     /** One who took part. */

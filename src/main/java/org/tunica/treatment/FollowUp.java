@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.tunica.casefile.Ceap;
+import org.tunica.casefile.Faults;
+import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.KnownWords;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Word;
@@ -13,9 +15,10 @@ import org.tunica.knowledge.Family;
 /**
  * How it went after a closure, as it was recorded: {@code tunica-followup/1}. What is absent is unknown. Immutable.
  *
+ * @param format {@link #FORMAT}
  * @param caseRef the name of the case, as in the plan
  */
-public record FollowUp(String caseRef, List<FollowedLimb> limbs) {
+public record FollowUp(String format, String caseRef, List<FollowedLimb> limbs) {
     /** The word a follow-up must carry under {@code format}. */
     public static final String FORMAT = "tunica-followup/1";
 
@@ -36,6 +39,11 @@ public record FollowUp(String caseRef, List<FollowedLimb> limbs) {
         limbs = List.copyOf(limbs);
     }
 
+    /** A follow-up in this format. */
+    public FollowUp(String caseRef, List<FollowedLimb> limbs) {
+        this(FORMAT, caseRef, limbs);
+    }
+
     /**
      * Reads a follow-up in JSON.
      *
@@ -44,7 +52,16 @@ public record FollowUp(String caseRef, List<FollowedLimb> limbs) {
      * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
      */
     public static FollowUp read(String what, byte[] bytes, KnownWords known) {
-        return new FollowUpReader(known).read(what, bytes);
+        return new FollowUpReader(known, new Faults()).read(what, bytes);
+    }
+
+    /**
+     * Reads a follow-up that stands inside another file; its faults are noted with theirs.
+     *
+     * @param faults those the reader notes, too
+     */
+    public static FollowUp read(FieldReader reader, Faults faults, KnownWords known) {
+        return new FollowUpReader(known, faults).read(reader);
     }
 
     /**

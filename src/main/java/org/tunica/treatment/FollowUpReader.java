@@ -23,24 +23,30 @@ final class FollowUpReader {
     private static final Pattern REFERENCE = Pattern.compile(CaseFile.REFERENCE);
     private static final String LIMBS = "followup.limbs.";
 
-    private final Faults faults = new Faults();
+    private final Faults faults;
     private final RangedNumbers numbers;
     private final Set<Limb.Side> sides = new HashSet<>();
     private final Set<String> refs = new HashSet<>();
 
-    FollowUpReader(KnownWords known) {
+    FollowUpReader(KnownWords known, Faults faults) {
+        this.faults = faults;
         this.numbers = new RangedNumbers(known);
     }
 
     FollowUp read(String what, byte[] bytes) {
         FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
         faults.throwIfAny(what);
+        FollowUp read = read(root);
+        faults.throwIfAny(what);
+        return read;
+    }
+
+    FollowUp read(FieldReader root) {
         format(root);
         String caseRef = reference(root, "caseRef");
         List<FollowUp.FollowedLimb> limbs = new ArrayList<>();
         list(root, "limbs").forEach(reader -> limbs.add(limb(reader)));
         root.done();
-        faults.throwIfAny(what);
         return new FollowUp(caseRef, limbs);
     }
 

@@ -1,0 +1,78 @@
+package org.tunica.pastcases;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.tunica.casefile.Faults;
+import org.tunica.casefile.FieldReader;
+import org.tunica.casefile.Patient;
+import org.tunica.treatment.DeliveredSegment;
+import org.tunica.treatment.DeliveredSession;
+
+/** What must not stand in a past case, and which of its parts must belong together. */
+final class PastCaseChecks {
+    private PastCaseChecks() {}
+
+    /** A year of four digits, or unknown. */
+    static OptionalInt year(FieldReader root) {
+        OptionalDouble year = root.number("year");
+        if (year.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        int whole = (int) year.getAsDouble();
+        if (whole != year.getAsDouble() || Integer.toString(whole).length() != 4) {
+            root.fault("year", "must be a year of four digits");
+        }
+        return OptionalInt.of(whole);
+    }
+
+    static void check(PastCase read, Faults faults) {
+        patient(read.caseFile().patient(), faults);
+        sameReference(read, "$.caseFile", read.caseFile().caseRef(), faults);
+        sameReference(read, "$.followUp", read.followUp().caseRef(), faults);
+        for (int i = 0; i < read.delivered().size(); i++) {
+            String place = "$.delivered[" + i + "]";
+            sameReference(read, place, read.delivered().get(i).caseRef(), faults);
+            session(read.delivered().get(i), place, faults);
+        }
+    }
+
+    private static void sameReference(PastCase read, String place, String caseRef, Faults faults) {
+        if (!caseRef.equals(read.id())) {
+            faults.add(place + ".caseRef", "must be the id of the past case, \"" + read.id() + "\"");
+        }
+    }
+
+    private static void patient(Patient patient, Faults faults) {
+        String place = "$.caseFile.patient.";
+        none(place + "ageYears", "give ageBandYears instead", patient.ageYears(), faults);
+        none(place + "weightKg", "give weightBandKg instead", patient.weightKg(), faults);
+        none(place + "heightCm", "a past case has none", patient.heightCm(), faults);
+    }
+
+    private static void session(DeliveredSession session, String place, Faults faults) {
+        none(place + ".date", "days count from the procedure", session.date(), faults);
+        none(place + ".people", "a past case names nobody", session.people(), faults);
+        text(place + ".indication", session.indication(), faults);
+        text(place + ".aftercare.compression", session.aftercare().compression(), faults);
+        text(place + ".aftercare.prophylaxis", session.aftercare().prophylaxis(), faults);
+        text(place + ".aftercare.followUp", session.aftercare().followUp(), faults);
+        for (int i = 0; i < session.segments().size(); i++) {
+            DeliveredSegment segment = session.segments().get(i);
+            text(place + ".segments[" + i + "].incidentNote", segment.incidentNote(), faults);
+            text(place + ".segments[" + i + "].notDone", segment.notDone(), faults);
+        }
+    }
+
+    private static void text(String place, Optional<String> text, Faults faults) {
+        none(place, "free text belongs into notes, through the anonymiser", text, faults);
+    }
+
+    private static void none(String place, String says, OptionalDouble number, Faults faults) {
+        none(place, says, number.isPresent() ? Optional.of(number) : Optional.empty(), faults);
+    }
+
+    private static void none(String place, String says, Optional<?> value, Faults faults) {
+        value.ifPresent(given -> faults.add(place, "must not be given: " + says));
+    }
+}

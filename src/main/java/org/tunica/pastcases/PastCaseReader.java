@@ -1,0 +1,94 @@
+package org.tunica.pastcases;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Faults;
+import org.tunica.casefile.FieldReader;
+import org.tunica.casefile.JsonText;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.treatment.DeliveredSession;
+import org.tunica.treatment.FollowUp;
+
+/** Reads a past case back and refuses whatever could name someone. */
+public final class PastCaseReader {
+    private static final Pattern ID = Pattern.compile(PastCase.ID);
+    private static final Pattern SITE = Pattern.compile(PastCase.SITE);
+
+    private final Knowledge knowledge;
+
+    /** A reader that knows the words and ranges of a release. */
+    public PastCaseReader(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    /**
+     * Reads one past case.
+     *
+     * @param what the name of the input, for messages, such as "base.jsonl, line 7"
+     * @param bytes one JSON object, UTF-8
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public PastCase read(String what, byte[] bytes) {
+        Faults faults = new Faults();
+        FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
+        faults.throwIfAny(what);
+        PastCase read = pastCase(root, faults);
+        root.done();
+        faults.throwIfAny(what);
+        PastCaseChecks.check(read, faults);
+        faults.throwIfAny(what);
+        return read;
+    }
+
+    private PastCase pastCase(FieldReader root, Faults faults) {
+        format(root);
+        return new PastCase(
+                PastCase.FORMAT,
+                matching(root, "id", ID, "must be \"p-\" and 24 of 0 to 9 and a to f; nothing that leads to a person"),
+                root.required("invented", root.flag("invented")).orElse(false),
+                matching(root, "site", SITE, "must be \"site-\" and up to 16 letters and digits, a pseudonym"),
+                PastCaseChecks.year(root),
+                band(root, "ageBandYears"),
+                band(root, "weightBandKg"),
+                CaseFile.read(part(root, "caseFile", faults), faults, knowledge),
+                delivered(root),
+                FollowUp.read(part(root, "followUp", faults), faults, knowledge),
+                root.texts("notes"));
+    }
+
+    private static void format(FieldReader root) {
+        String format = root.requiredText("format");
+        if (!format.isEmpty() && !format.equals(PastCase.FORMAT)) {
+            root.fault("format", "must be \"" + PastCase.FORMAT + "\"");
+        }
+    }
+
+    private static String matching(FieldReader root, String field, Pattern pattern, String says) {
+        String text = root.requiredText(field);
+        if (!text.isEmpty() && !pattern.matcher(text).matches()) {
+            root.fault(field, says);
+        }
+        return text;
+    }
+
+    private static Optional<Band> band(FieldReader root, String field) {
+        Optional<String> text = root.text(field);
+        Optional<Band> band = text.flatMap(Band::read);
+        if (text.isPresent() && band.isEmpty()) {
+            root.fault(field, "must be a band such as 60-69, under-40 or 90-or-more");
+        }
+        return band;
+    }
+
+    private static FieldReader part(FieldReader root, String field, Faults faults) {
+        return root.required(field, root.object(field)).orElseGet(() -> FieldReader.ofUnreadable("$." + field, faults));
+    }
+
+    private List<DeliveredSession> delivered(FieldReader root) {
+        return root.required("delivered", root.objects("delivered")).orElse(List.of()).stream()
+                .map(reader -> DeliveredSession.read(reader, knowledge))
+                .toList();
+    }
+}
