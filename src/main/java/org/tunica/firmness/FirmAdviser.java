@@ -12,6 +12,7 @@ import org.tunica.physics.Derived;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
 import org.tunica.plan.Planner;
+import org.tunica.plan.RankingFirmness;
 import org.tunica.plan.Rated;
 import org.tunica.plan.SegmentAdvice;
 import org.tunica.rules.RuleBook;
@@ -32,8 +33,6 @@ public final class FirmAdviser {
     /** As many as the heat model draws. */
     static final int JUDGED_DRAWS = 64;
 
-    private static final String LEAST_SHARE = "firm.share.least";
-
     private final Physics physics;
     private final RuleBook rules;
     private final Planner planner;
@@ -41,7 +40,7 @@ public final class FirmAdviser {
     private final MeasurementDraws measurementDraws;
     private final Turning turning;
     private final Missing missing;
-    private final double leastShare;
+    private final HardCase hardCase;
     private final Wishes wishes;
 
     /** An adviser over the knowledge, models and rules of one release. */
@@ -53,14 +52,14 @@ public final class FirmAdviser {
         this.measurementDraws = new MeasurementDraws(knowledge);
         this.turning = new Turning(knowledge);
         this.missing = new Missing(knowledge, rules, planner);
-        this.leastShare = knowledge.value(LEAST_SHARE);
+        this.hardCase = new HardCase(planner, rules);
         this.wishes = new Wishes(DRAWS, Physics.SEED);
     }
 
     /** Ids of the numbers of knowledge/ that are read here. */
     public static Set<String> ids() {
         Set<String> ids = new TreeSet<>(Weighing.IDS);
-        ids.add(LEAST_SHARE);
+        ids.add(RankingFirmness.LIMIT);
         return ids;
     }
 
@@ -84,8 +83,10 @@ public final class FirmAdviser {
                 .toList();
         List<Worths> worths = worths(measured, now, drawn);
         Patient patient = measured.caseFile().patient();
-        FirmnessWriter writer = new FirmnessWriter(advice, worths, leastShare, wishes.weights(patient), seed);
-        return writer.write(wishes.says(patient), turning.of(measured, trials), missing.of(measured, now, trials));
+        FirmnessWriter writer = new FirmnessWriter(advice, worths, wishes.weights(patient), seed);
+        SegmentAdvice firm =
+                writer.write(wishes.says(patient), turning.of(measured, trials), missing.of(measured, now, trials));
+        return firm.withHardCase(hardCase.signs(measured, chosen, firm));
     }
 
     /** Of every technique that some draw ranks. */

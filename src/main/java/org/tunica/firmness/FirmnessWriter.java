@@ -12,6 +12,7 @@ import org.tunica.plan.FirmnessAdvice;
 import org.tunica.plan.FirmnessAdvice.Criterion;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
+import org.tunica.plan.RankingFirmness;
 import org.tunica.plan.SegmentAdvice;
 
 /** Draws the ranks of the options of a segment and writes them into its advice. */
@@ -21,14 +22,12 @@ final class FirmnessWriter {
 
     private final SegmentAdvice advice;
     private final List<Worths> worths;
-    private final double leastShare;
     private final double[] usual;
     private final Optional<Acceptability> ranks;
 
-    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, double leastShare, WeightTable weights, long seed) {
+    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, WeightTable weights, long seed) {
         this.advice = advice;
         this.worths = worths;
-        this.leastShare = leastShare;
         this.usual = weights.means();
         this.ranks = worths.isEmpty()
                 ? Optional.empty()
@@ -46,13 +45,12 @@ final class FirmnessWriter {
                         : option)
                 .toList();
         double leading = told.get(0).firstPlaceShare().orElse(0);
-        boolean firm = leading >= leastShare && waiting() == 0;
+        RankingFirmness.State state = state(leading);
         return advice.with(
                 told,
+                state,
                 new FirmnessAdvice(
-                        firm,
-                        says(firm, leading, options),
-                        leastShare,
+                        says(state == RankingFirmness.State.FIRM, leading, options),
                         FirmAdviser.DRAWS,
                         FirmAdviser.JUDGED_DRAWS,
                         wishes,
@@ -60,6 +58,15 @@ final class FirmnessWriter {
                         options,
                         changes,
                         missing));
+    }
+
+    private RankingFirmness.State state(double leading) {
+        if (worths.isEmpty()) {
+            return RankingFirmness.State.NONE;
+        }
+        return leading >= advice.ranking().leastShare() && waiting() == 0
+                ? RankingFirmness.State.FIRM
+                : RankingFirmness.State.NOT_FIRM;
     }
 
     private String says(boolean firm, double leading, List<FirmnessAdvice.Option> options) {
@@ -74,7 +81,7 @@ final class FirmnessWriter {
             return held + ": firm";
         }
         String waiting = waiting() == 0 ? "" : waiting() + " techniques wait to be judged";
-        String rivals = leading >= leastShare ? "" : rivals(options) + " could lead";
+        String rivals = leading >= advice.ranking().leastShare() ? "" : rivals(options) + " could lead";
         return held + ": not firm; " + rivals + (rivals.isEmpty() || waiting.isEmpty() ? "" : "; ") + waiting;
     }
 

@@ -9,10 +9,7 @@ import org.tunica.casefile.Word;
  * How firm the ranking of a segment is (stochastic multicriteria acceptability analysis, SMAA-2). Shares are between 0 and
  * 1 and hold for the criteria named; they are no probabilities of healing.
  *
- * @param firm whether the option ranked first leads in at least {@code leastShare} of the draws and no technique waits
- *     for a measurement before it can be judged
- * @param says the same in one line
- * @param leastShare below it the ranking is not firm
+ * @param says in one line
  * @param draws number of draws of values and weights
  * @param judgedDraws how many different sets of measurements, each off by its error, went through all rules
  * @param preferences what the patient prefers and what it means for the weights; empty when nothing is recorded
@@ -23,9 +20,7 @@ import org.tunica.casefile.Word;
  * @param measureNext what is not recorded and could change who leads, the most promising first
  */
 public record FirmnessAdvice(
-        boolean firm,
         String says,
-        double leastShare,
         int draws,
         int judgedDraws,
         List<String> preferences,

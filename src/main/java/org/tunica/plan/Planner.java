@@ -142,7 +142,9 @@ public final class Planner {
                 derived(derived),
                 Ranking.rank(written, keys),
                 NearMissWriter.write(rules.nearMisses(facts, verdicts), judged),
-                Optional.empty());
+                RankingFirmness.notComputed(knowledge.quantity(RankingFirmness.LIMIT)),
+                Optional.empty(),
+                List.of());
     }
 
     private static Map<OptionKey, Judged> judged(List<Considered> options, List<Verdict> verdicts) {

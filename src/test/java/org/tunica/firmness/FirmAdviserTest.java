@@ -21,6 +21,7 @@ import org.tunica.plan.FirmnessAdvice;
 import org.tunica.plan.FirmnessAdvice.Criterion;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
+import org.tunica.plan.RankingFirmness;
 import org.tunica.plan.Score;
 import org.tunica.plan.SegmentAdvice;
 
@@ -90,7 +91,7 @@ class FirmAdviserTest {
     void aMissingWallIsWhatToMeasureNext_andNothingIsFirmBefore() throws IOException {
         SegmentAdvice trunk = first("missing-wall-thickness");
         FirmnessAdvice firmness = trunk.firmness().orElseThrow();
-        assertFalse(firmness.firm());
+        assertEquals(RankingFirmness.State.NOT_FIRM, trunk.ranking().state());
         FirmnessAdvice.Missing next = firmness.measureNext().get(0);
         assertEquals("the wall thickness", next.noun());
         assertTrue(next.waiting().contains("rf-segmental-7cm"));
@@ -111,8 +112,9 @@ class FirmAdviserTest {
 
     @Test
     void inPregnancyNothingIsFirm() throws IOException {
-        FirmnessAdvice firmness = first("pregnancy").firmness().orElseThrow();
-        assertFalse(firmness.firm());
+        SegmentAdvice trunk = first("pregnancy");
+        FirmnessAdvice firmness = trunk.firmness().orElseThrow();
+        assertEquals(RankingFirmness.State.NONE, trunk.ranking().state());
         assertEquals(List.of(), firmness.options());
         assertEquals("nothing can be ranked", firmness.says());
     }
