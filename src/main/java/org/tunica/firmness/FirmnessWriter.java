@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.tunica.plan.FirmnessAdvice;
-import org.tunica.plan.FirmnessAdvice.Criterion;
+import org.tunica.casefile.Criterion;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.RankingFirmness;
@@ -35,7 +35,7 @@ final class FirmnessWriter {
     }
 
     SegmentAdvice write(
-            List<String> wishes, List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
+            Wishes.Wished wished, List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
         List<FirmnessAdvice.Option> options = options();
         Map<String, Double> shares = new TreeMap<>();
         options.forEach(option -> shares.put(option.technique(), option.firstPlaceShare()));
@@ -46,14 +46,18 @@ final class FirmnessWriter {
                 .toList();
         double leading = told.get(0).firstPlaceShare().orElse(0);
         RankingFirmness.State state = state(leading);
+        boolean firm = state == RankingFirmness.State.FIRM;
         return advice.with(
                 told,
                 state,
                 new FirmnessAdvice(
-                        says(state == RankingFirmness.State.FIRM, leading, options),
+                        firm,
+                        says(firm, leading, options),
+                        advice.ranking().leastShare(),
                         FirmAdviser.DRAWS,
                         FirmAdviser.JUDGED_DRAWS,
-                        wishes,
+                        wished.order(),
+                        wished.says(),
                         families(shares),
                         options,
                         changes,
@@ -152,7 +156,8 @@ final class FirmnessWriter {
                         ? OptionalDouble.of(Shares.rounded(confidence.getAsDouble()))
                         : OptionalDouble.empty(),
                 wins(found, i),
-                worths.get(i).open());
+                worths.get(i).open(),
+                worths.get(i).rates());
     }
 
     private static List<FirmnessAdvice.Weight> weights(double[] central) {

@@ -43,6 +43,11 @@ public record SegmentAdvice(
                 hardCase);
     }
 
+    /** The same with another account of how firm the ranking is. */
+    public SegmentAdvice with(FirmnessAdvice newFirmness) {
+        return with(options, ranking.state(), newFirmness);
+    }
+
     /** The same with the signs of a hard case. */
     public SegmentAdvice withHardCase(List<Reason> signs) {
         return new SegmentAdvice(

@@ -12,13 +12,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.physics.Derived;
 import org.tunica.plan.Advice;
 import org.tunica.plan.FirmnessAdvice;
-import org.tunica.plan.FirmnessAdvice.Criterion;
+import org.tunica.casefile.Criterion;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.RankingFirmness;
@@ -191,6 +192,57 @@ class FirmAdviserTest {
         for (Situation situation : Situation.of(caseFile)) {
             Derived derived = TUNICA.physics().derive(caseFile, situation.segment());
             assertEquals(derived, TUNICA.physics().deriveAtSameSettings(caseFile, situation.segment(), derived));
+        }
+    }
+
+    /** What has no part in a heat setting is judged by the whole engine at once, so a change of it needs no second look. */
+    @Test
+    void whereNoSettingFollowsANumberKeptSettingsAreSoughtSettings() throws IOException {
+        Situation measured =
+                Situation.of(read(json("below-knee-trunk-near-nerve"))).get(0);
+        Derived derived = TUNICA.physics().derive(measured.caseFile(), measured.segment());
+        int compared = 0;
+        for (MeasuredNumber number : MeasuredNumber.values()) {
+            if (!number.setsHeat() && number.in(measured).isPresent()) {
+                Situation other =
+                        number.with(measured, 0.9 * number.in(measured).getAsDouble());
+                assertEquals(
+                        TUNICA.physics().derive(other.caseFile(), other.segment()),
+                        TUNICA.physics().deriveAtSameSettings(other.caseFile(), other.segment(), derived),
+                        number.path());
+                compared++;
+            }
+        }
+        assertTrue(compared >= 5, "only " + compared);
+    }
+
+    @Test
+    void everyChangeTellsWhetherSettingsWereSought() throws IOException {
+        for (FirmnessAdvice.Change change :
+                first("below-knee-trunk-near-nerve").firmness().orElseThrow().whatWouldChange()) {
+            boolean heat = MeasuredNumber.at(change.measurement()).setsHeat();
+            assertEquals(
+                    heat ? FirmnessAdvice.Change.Sought.SETTINGS_KEPT : FirmnessAdvice.Change.Sought.CONFIRMED,
+                    change.sought(),
+                    change.measurement());
+        }
+    }
+
+    /** A minute: the whole engine seeks the settings of every heat device for walls nobody measured. */
+    @Test
+    @Tag("deep")
+    void whatIsConfirmedIsWhatTheWholeEngineSays() throws IOException {
+        String text = json("below-knee-trunk-near-nerve");
+        SegmentAdvice trunk = TUNICA.adviseConfirmed(read(text)).segments().get(0);
+        FirmnessAdvice.Change change = change(trunk, "limbs.segments.wallThicknessMm");
+        String field = "\"wallThicknessMm\": 0.36";
+        assertTrue(text.contains(field));
+        String leading = trunk.options().get(0).technique();
+        assertNotEquals(FirmnessAdvice.Change.Sought.SETTINGS_KEPT, change.sought());
+        assertEquals(leading, leading(text.replace(field, "\"wallThicknessMm\": " + change.holdsAt())));
+        if (change.sought() != FirmnessAdvice.Change.Sought.NOT_FOUND) {
+            assertEquals(
+                    change.leads().orElseThrow(), leading(text.replace(field, "\"wallThicknessMm\": " + change.at())));
         }
     }
 
