@@ -22,7 +22,7 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
-import org.tunica.outcomes.SegmentOutcomes;
+import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
 import org.tunica.pastcases.AnonymityLimits;
@@ -43,6 +43,7 @@ import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
 import org.tunica.sheet.PatientSheet;
+import org.tunica.similar.Similarity;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.FollowUp;
@@ -78,6 +79,7 @@ public final class Tunica {
         everyNumberIsUsed();
         accepted(() -> {
             Treatment.check(knowledge);
+            Similarity.check(knowledge);
             return knowledge;
         });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
@@ -415,8 +417,9 @@ public final class Tunica {
         used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
-        used.addAll(SegmentOutcomes.IDS);
+        used.addAll(OutcomeNumbers.IDS);
         used.addAll(DeliveredLimits.IDS);
+        used.addAll(Similarity.IDS);
         used.addAll(AnonymityLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()

@@ -37,11 +37,16 @@ class ArchitectureTest {
             arrow("firmness", "casefile", "knowledge", "heat", "physics", "rules", "plan"),
             arrow("session", "casefile", "knowledge", "heat", "physics", "plan"),
             arrow("paper"),
+            arrow("statistics"),
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
-            arrow("picture", "casefile", "knowledge", "heat", "physics", "plan"),
+            arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
             arrow("pastcases", "casefile", "knowledge", "treatment"),
-            arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases")));
+            arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
+            arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases", "statistics")));
+
+    /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
+    private static final String WEB = "web";
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");
@@ -52,7 +57,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
             .should()
-            .resideInAnyPackage(Stream.concat(MAY_IMPORT.keySet().stream(), Stream.of("cli", ""))
+            .resideInAnyPackage(Stream.concat(MAY_IMPORT.keySet().stream(), Stream.of("cli", WEB, ""))
                     .map(ArchitectureTest::full)
                     .toArray(String[]::new));
 
@@ -61,6 +66,10 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_constraint_solver_lives_in_session = onlyIn("org.tunica.session", "org.chocosolver..");
+
+    @ArchTest
+    static final ArchRule the_web_framework_lives_in_web =
+            onlyIn("org.tunica.web", "org.springframework..", "jakarta..", "org.apache.catalina..", "io.micrometer..");
 
     @ArchTest
     static final ArchRule yaml_lives_in_knowledge = onlyIn("org.tunica.knowledge", "tools.jackson.dataformat.yaml..");
@@ -86,8 +95,24 @@ class ArchitectureTest {
     static final ArchRule text_distance_lives_in_casefile = onlyIn("org.tunica.casefile", "org.apache.commons..");
 
     @ArchTest
-    static final ArchRule least_squares_and_bench_tables_live_in_heat =
-            onlyIn("org.tunica.heat", "org.hipparchus..", "tools.jackson.dataformat.csv..");
+    static final ArchRule least_squares_and_bench_tables_live_in_heat = onlyIn(
+            "org.tunica.heat",
+            "org.hipparchus.linear..",
+            "org.hipparchus.optim..",
+            "org.hipparchus.util..",
+            "tools.jackson.dataformat.csv..");
+
+    @ArchTest
+    static final ArchRule intervals_of_shares_live_in_statistics =
+            onlyIn("org.tunica.statistics", "org.hipparchus.stat..");
+
+    @ArchTest
+    static final ArchRule distributions_live_in_heat_and_statistics = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.tunica.heat", "org.tunica.statistics")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.hipparchus..");
 
     @ArchTest
     static final ArchRule only_the_command_line_speaks = noClasses()
@@ -134,7 +159,8 @@ class ArchitectureTest {
         for (String name : MAY_IMPORT.keySet()) {
             arrows = arrows.layer(name).definedBy(full(name));
         }
-        arrows = arrows.layer("front door").definedBy(full("")).layer("cli").definedBy(full("cli"));
+        arrows = arrows.layer("front door").definedBy(full(""));
+        arrows = arrows.layer(WEB).definedBy(full(WEB)).layer("cli").definedBy(full("cli"));
         for (Map.Entry<String, Set<String>> from : MAY_IMPORT.entrySet()) {
             arrows = only(arrows, from.getKey(), from.getValue());
         }
@@ -142,6 +168,8 @@ class ArchitectureTest {
         Set<String> forCli = new HashSet<>(MAY_IMPORT.keySet());
         forCli.removeAll(BEHIND_THE_FRONT_DOOR);
         forCli.add("front door");
+        arrows = only(arrows, WEB, forCli);
+        forCli.add(WEB);
         return only(arrows, "cli", forCli);
     }
 

@@ -24,6 +24,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param afterCare what scans look for afterwards and what is done about a clot, by id
  * @param plain words and figures for patients
  * @param rates how many treated veins stayed closed, by id
+ * @param likeness how alike the attributes of two treated segments are, by id, in order of id
  */
 public record Knowledge(
         Map<String, Source> sources,
@@ -42,6 +43,7 @@ public record Knowledge(
         Map<String, Statement> afterCare,
         PlainWords plain,
         Map<String, PublishedRate> rates,
+        Map<String, LikenessRule> likeness,
         Glossary glossary)
         implements KnownWords {
 

@@ -42,6 +42,7 @@ final class KnowledgeChecks {
             listedByItsChange(id, quantity.provenance().change());
         });
         knowledge.rates().values().forEach(this::rate);
+        knowledge.likeness().values().forEach(this::likeness);
         knowledge.measurements().forEach(this::measurement);
         everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
@@ -89,6 +90,11 @@ final class KnowledgeChecks {
                         knowledge.techniques().keySet(),
                         "technique"));
         rate.veins().forEach(vein -> known(place(rate.id()) + ".veins", vein, VEINS, "vein"));
+    }
+
+    private void likeness(LikenessRule rule) {
+        provenance(place(rule.id()), rule.provenance());
+        listedByItsChange(rule.id(), rule.provenance().change());
     }
 
     private void measurement(String path, Measurement measurement) {
@@ -201,7 +207,8 @@ final class KnowledgeChecks {
     }
 
     private Stream<String> listable() {
-        return Stream.concat(knowledge.quantities().keySet().stream(), knowledge.rates().keySet().stream());
+        return Stream.of(knowledge.quantities(), knowledge.rates(), knowledge.likeness())
+                .flatMap(all -> all.keySet().stream());
     }
 
     /** Two fields with the same sentence would make a rule mean either. */

@@ -22,6 +22,7 @@ final class KnowledgeReader {
     /** Files of quantities next to the folder of limits. */
     private static final List<String> QUANTITY_PREFIXES = List.of(
             "knowledge/session",
+            "knowledge/outcomes",
             "knowledge/follow-up.yaml",
             "knowledge/anonymity.yaml",
             "knowledge/limits/",
@@ -69,6 +70,7 @@ final class KnowledgeReader {
                         entries("knowledge/plain/figures", PlainReader::figure),
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
+                entries("knowledge/similarity.yaml", LikenessReader::rule),
                 glossary);
         noStrangers();
         if (readable) {
@@ -260,6 +262,7 @@ final class KnowledgeReader {
                 "knowledge/after-care",
                 "knowledge/plain/",
                 "knowledge/rates",
+                "knowledge/similarity.yaml",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",
                 "knowledge/allergies.yaml");
