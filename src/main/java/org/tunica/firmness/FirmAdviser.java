@@ -130,8 +130,7 @@ public final class FirmAdviser {
         List<Worths> worths = worths(measured, now, drawn);
         Wishes.Wished wished = wishes.of(measured.caseFile());
         FirmnessWriter writer = new FirmnessWriter(advice, worths, wished.weights(), seed);
-        SegmentAdvice firm =
-                writer.write(wished, turning.of(measured, trials), missing.of(measured, now, trials));
+        SegmentAdvice firm = writer.write(wished, turning.of(measured, trials), missing.of(measured, now, trials));
         return firm.withHardCase(hardCase.signs(measured, chosen, firm));
     }
 

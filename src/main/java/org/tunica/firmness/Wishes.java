@@ -62,10 +62,11 @@ final class Wishes {
     private static List<String> says(Patient patient, List<Criterion> order) {
         List<String> says = new ArrayList<>();
         if (!order.isEmpty()) {
-            says.add("the case orders what matters: "
-                    + order.stream().map(Criterion::says).collect(Collectors.joining(", then "))
-                    + (order.size() < Criterion.values().length ? ", then the rest" : "")
-                    + "; it moves weights among options of the same standing and lifts nothing over a caution or an exclusion");
+            says.add(
+                    "the case orders what matters: "
+                            + order.stream().map(Criterion::says).collect(Collectors.joining(", then "))
+                            + (order.size() < Criterion.values().length ? ", then the rest" : "")
+                            + "; it moves weights among options of the same standing and lifts nothing over a caution or an exclusion");
         }
         preferences(patient)
                 .map(wish -> "the patient wishes to " + wish.word().replace('-', ' ') + ": "

@@ -147,7 +147,17 @@ public record FirmnessAdvice(
     /** The same with other changes. */
     public FirmnessAdvice with(List<Change> changes) {
         return new FirmnessAdvice(
-                firm, says, leastShare, draws, judgedDraws, importance, preferences, families, options, List.copyOf(changes), measureNext);
+                firm,
+                says,
+                leastShare,
+                draws,
+                judgedDraws,
+                importance,
+                preferences,
+                families,
+                options,
+                List.copyOf(changes),
+                measureNext);
     }
 
     /**
