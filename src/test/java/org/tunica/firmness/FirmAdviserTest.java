@@ -154,6 +154,48 @@ class FirmAdviserTest {
         }
     }
 
+    /** An order of criteria moves weights, is recorded, and lifts nothing over an exclusion. */
+    @Test
+    void theOrderOfTheCaseIsKeptByEveryWeight() throws IOException {
+        String text = json("straight-thigh-trunk");
+        SegmentAdvice before = advise(text).segments().get(0);
+        SegmentAdvice after = advise(wishing(text, "\"avoid-needles\"")
+                        .replace("\"patient\"", "\"importance\": [\"short-session\", \"durability\"], \"patient\""))
+                .segments()
+                .get(0);
+        FirmnessAdvice firmness = after.firmness().orElseThrow();
+        assertEquals(List.of(Criterion.SHORT_SESSION, Criterion.DURABILITY), firmness.importance());
+        assertTrue(firmness.preferences().get(0).contains("a short session, then lasting closure, then the rest"));
+        for (FirmnessAdvice.Option option : firmness.options()) {
+            List<FirmnessAdvice.Weight> weights = option.centralWeights();
+            for (FirmnessAdvice.Weight weight : weights) {
+                double mostOfAll = weights.get(Criterion.SHORT_SESSION.ordinal()).weightShare();
+                double second = weights.get(Criterion.DURABILITY.ordinal()).weightShare();
+                assertTrue(weight.weightShare() <= mostOfAll);
+                assertTrue(weight.criterion() == Criterion.SHORT_SESSION || weight.weightShare() <= second);
+            }
+        }
+        for (OptionAdvice option : before.options()) {
+            assertEquals(option.standing(), standing(after, option.technique()));
+        }
+    }
+
+    /** A rate measured with one laser stands for all; the output says so where the rate is told. */
+    @Test
+    void aRateOfTheFamilyIsMarked() throws IOException {
+        FirmnessAdvice firmness = first("straight-thigh-trunk").firmness().orElseThrow();
+        for (FirmnessAdvice.Option option : firmness.options()) {
+            boolean laser = option.technique().startsWith("laser-");
+            assertEquals(laser ? 4 : option.rates().size(), option.rates().size());
+            option.rates().stream()
+                    .filter(rate -> laser)
+                    .forEach(rate -> assertTrue(rate.measuredWith().orElseThrow().contains("not read")));
+            if (option.technique().equals("adhesive")) {
+                assertEquals(Optional.empty(), option.rates().get(0).measuredWith());
+            }
+        }
+    }
+
     /** Every number of a score leads to its weight, and a rule's to its source and limits. */
     @Test
     void everyPointLeadsToItsOrigin() throws IOException {
