@@ -169,7 +169,8 @@ class FirmAdviserTest {
         for (FirmnessAdvice.Option option : firmness.options()) {
             List<FirmnessAdvice.Weight> weights = option.centralWeights();
             for (FirmnessAdvice.Weight weight : weights) {
-                double mostOfAll = weights.get(Criterion.SHORT_SESSION.ordinal()).weightShare();
+                double mostOfAll =
+                        weights.get(Criterion.SHORT_SESSION.ordinal()).weightShare();
                 double second = weights.get(Criterion.DURABILITY.ordinal()).weightShare();
                 assertTrue(weight.weightShare() <= mostOfAll);
                 assertTrue(weight.criterion() == Criterion.SHORT_SESSION || weight.weightShare() <= second);
@@ -189,7 +190,8 @@ class FirmAdviserTest {
             assertEquals(laser ? 4 : option.rates().size(), option.rates().size());
             option.rates().stream()
                     .filter(rate -> laser)
-                    .forEach(rate -> assertTrue(rate.measuredWith().orElseThrow().contains("not read")));
+                    .forEach(
+                            rate -> assertTrue(rate.measuredWith().orElseThrow().contains("not read")));
             if (option.technique().equals("adhesive")) {
                 assertEquals(Optional.empty(), option.rates().get(0).measuredWith());
             }
