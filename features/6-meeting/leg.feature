@@ -85,15 +85,18 @@ Feature: Is the leg one that colleagues should look at together?
   Rule: MEE-011 the trunk is the main way out of the leg
 
     @MEE-011
-    Scenario Outline: <kind>: main way out <outflow>
+    Scenario Outline: <kind>: main way out <outflow>, history of conditions <history>
       Given a sound leg
+      And the case says the history of conditions: <history>
       And the case says whether the trunk is the main way out of the leg: <outflow>
       When the signs of a hard case are looked for
       Then MEE-011 <says>
       And MEE-011 would bring to the meeting
 
       Examples:
-        | kind    | outflow      | says        |
-        | hit     | yes          | speaks      |
-        | miss    | no           | stays quiet |
-        | unknown | not recorded | is in doubt |
+        | kind    | outflow      | history               | says        |
+        | hit     | yes          | trunk-is-main-outflow | speaks      |
+        | hit     | not recorded | trunk-is-main-outflow | speaks      |
+        | miss    | no           | trunk-is-main-outflow | stays quiet |
+        | miss    | not recorded | none                  | stays quiet |
+        | unknown | not recorded | not recorded          | is in doubt |

@@ -73,10 +73,8 @@ class FirmAdviserTest {
         String field = "\"weightKg\": 84";
         assertTrue(text.contains(field));
         String leading = trunk.options().get(0).technique();
-        double shortOf = change.recorded() + 0.95 * change.by();
-        double beyond = change.recorded() + 1.05 * change.by();
-        assertEquals(leading, leading(text.replace(field, "\"weightKg\": " + shortOf)));
-        assertEquals(change.leads().orElseThrow(), leading(text.replace(field, "\"weightKg\": " + beyond)));
+        assertEquals(leading, leading(text.replace(field, "\"weightKg\": " + change.holdsAt())));
+        assertEquals(change.leads().orElseThrow(), leading(text.replace(field, "\"weightKg\": " + change.at())));
         assertNotEquals(leading, change.leads().orElseThrow());
     }
 
