@@ -18,6 +18,7 @@ import org.tunica.heat.BenchFile;
 import org.tunica.heat.Calibration;
 import org.tunica.heat.CalibrationReport;
 import org.tunica.heat.HeatNumbers;
+import org.tunica.invented.InventedLibrary;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
@@ -30,6 +31,7 @@ import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
+import org.tunica.picture.ChartWords;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
@@ -237,6 +239,11 @@ public final class Tunica {
         return new PastCaseReader(knowledge).read(what, json);
     }
 
+    /** Finished cases that nobody ever was, the same for the same seed. */
+    public InventedLibrary inventedLibrary(long seed) {
+        return new InventedLibrary(knowledge, seed);
+    }
+
     /** A past case as JSON on one line, {@code tunica-past/1}, as it stands in a case base. */
     public String toLine(PastCase pastCase) {
         return JsonOutput.line(pastCase);
@@ -306,7 +313,7 @@ public final class Tunica {
     }
 
     /** The words and the table that go with a heat window. */
-    public WindowWords words(SegmentWindow window) {
+    public ChartWords words(SegmentWindow window) {
         return WindowWords.of(window, release);
     }
 
