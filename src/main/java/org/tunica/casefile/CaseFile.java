@@ -59,10 +59,9 @@ public record CaseFile(
         limbs = List.copyOf(limbs);
     }
 
-    /** A case in this format. */
-    public CaseFile(
-            String caseRef, Patient patient, Room room, Optional<List<Criterion>> importance, List<Limb> limbs) {
-        this(FORMAT, caseRef, patient, room, importance, limbs);
+    /** A case in this format with the usual order of what matters. */
+    public CaseFile(String caseRef, Patient patient, Room room, List<Limb> limbs) {
+        this(FORMAT, caseRef, patient, room, Optional.empty(), limbs);
     }
 
     /** The same case with one segment alone; the limbs stay, because what is known of a leg counts for the other too. */
@@ -80,7 +79,7 @@ public record CaseFile(
                                 .filter(segment -> segment.ref().equals(segmentRef))
                                 .toList()))
                 .toList();
-        return new CaseFile(caseRef, patient, room, importance, alone);
+        return new CaseFile(FORMAT, caseRef, patient, room, importance, alone);
     }
 
     /**

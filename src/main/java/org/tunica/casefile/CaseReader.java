@@ -39,7 +39,7 @@ final class CaseReader {
         List<Limb> limbs = limbs(root);
         root.done();
         CaseChecks.check(root, patient, limbs);
-        return new CaseFile(caseRef, patient, room, importance, limbs);
+        return new CaseFile(CaseFile.FORMAT, caseRef, patient, room, importance, limbs);
     }
 
     private void format(FieldReader root) {
