@@ -25,6 +25,7 @@ import picocli.CommandLine.ExitCode;
             NoteCommand.class,
             CasesCommand.class,
             RulesCommand.class,
+            FhirCommand.class,
             SchemaCommand.class,
             ServeCommand.class,
             CommandLine.HelpCommand.class
