@@ -4,6 +4,9 @@ import java.util.stream.Stream;
 
 /** How figures of past cases are to be read. */
 final class Cautions {
+    static final String INVENTED =
+            "INVENTED: made-up cases are counted here. They show how this reads and prove nothing about any technique.";
+
     static final String NOT_BY_LOT =
             "Nobody drew lots here: for each of these people somebody chose the technique, also for"
                     + " reasons that no record holds. Groups differ in more than their technique, so a difference between two of them"
