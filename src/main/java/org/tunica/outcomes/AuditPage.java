@@ -19,6 +19,9 @@ final class AuditPage {
     Document of(Audit audit) {
         List<Document.Section> sections = new ArrayList<>();
         sections.add(new Document.Section("What was looked at", lookedAt(audit)));
+        if (!audit.techniques().isEmpty()) {
+            sections.add(new Document.Section("At a glance, at one year", new GlanceBlocks(numbers).of(audit)));
+        }
         WatchBlocks watch = new WatchBlocks(numbers);
         for (AuditedTechnique one : audit.techniques()) {
             List<Block> blocks = new ArrayList<>(OutcomeBlocks.counted(one.outcome()));

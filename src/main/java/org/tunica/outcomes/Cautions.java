@@ -32,8 +32,8 @@ final class Cautions {
     static final String WATCHED =
             "The chart sums up case by case how much better the results are explained by odds of failure"
                     + " multiplied than by the odds that published rates foretell (S-0962). It is adjusted for technique and vein only:"
-                    + " no published model foretells closure from more. A signal asks for a look at the cases. It blames nobody, and what"
-                    + " was foretold may be what is wrong: the trials had other patients and, here and there, another definition.";
+                    + " no published model foretells closure from more. A signal asks for a look at the cases. It blames nobody: of"
+                    + " twenty charts one speaks by chance alone, and what was foretold may be what is wrong: the trials had other patients and, here and there, another definition.";
 
     static final String SPLIT =
             "Sites and years are not adjusted for the people who came. Of twenty groups one lies outside the"

@@ -28,8 +28,9 @@ final class WatchBlocks {
         int cases = watch.chart().points().size();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph("Not closed at one year: " + watch.failed() + " of " + cases
-                + "; published rates led to expect " + Said.tenths(watch.predictedFailures()) + " (mean over "
-                + String.join(", ", watch.rates()) + "; adjusted for technique and vein only)."));
+                + "; published rates led to expect " + Said.tenths(watch.predictedFailures()) + " (mean of "
+                + watch.rates().size() + " rates, " + String.join(", ", watch.sources())
+                + "; adjusted for technique and vein only)."));
         List<Watch.Signal> signals = watch.signals();
         if (signals.isEmpty()) {
             blocks.add(
