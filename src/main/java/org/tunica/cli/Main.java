@@ -26,6 +26,7 @@ import picocli.CommandLine.ExitCode;
             CasesCommand.class,
             AuditCommand.class,
             RulesCommand.class,
+            FhirCommand.class,
             SchemaCommand.class,
             ServeCommand.class,
             CommandLine.HelpCommand.class
