@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
@@ -25,6 +26,9 @@ import org.tunica.knowledge.CodeFile;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
+import org.tunica.outcomes.Audit;
+import org.tunica.outcomes.AuditQuestion;
+import org.tunica.outcomes.Auditor;
 import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
@@ -65,6 +69,9 @@ import org.tunica.treatment.Treatment;
 public final class Tunica {
     private static final String DRAFT_VERSION = "0.1.0";
 
+    /** Of the draws by which limits of charts are found; it stands in every audit. */
+    private static final long AUDIT_SEED = 1;
+
     private static @Nullable Tunica shipped;
 
     private final Bundle bundle;
@@ -76,6 +83,7 @@ public final class Tunica {
     private final SessionPlanner sessions;
     private final PatientSheet sheets;
     private final NoteWriter notes;
+    private final Auditor auditor;
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
@@ -94,6 +102,7 @@ public final class Tunica {
         this.sheets = accepted(() -> new PatientSheet(knowledge));
         this.notes = accepted(() -> new NoteWriter(knowledge, physics.heatGiven()));
         this.firmness = accepted(() -> new FirmAdviser(knowledge, physics, rules, planner, sessions::minutes));
+        this.auditor = accepted(() -> new Auditor(knowledge, AUDIT_SEED));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -266,6 +275,26 @@ public final class Tunica {
     /** A past case as JSON on one line, {@code tunica-past/1}, as it stands in a case base. */
     public String toLine(PastCase pastCase) {
         return JsonOutput.line(pastCase);
+    }
+
+    /**
+     * Results of past cases held against published rates and each other.
+     *
+     * @param cases in the order of their base
+     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked
+     */
+    public Audit audit(Stream<PastCase> cases, AuditQuestion question) {
+        return auditor.audit(cases, question);
+    }
+
+    /** An audit as a page without charts. */
+    public Document text(Audit audit) {
+        return auditor.text(audit);
+    }
+
+    /** An audit as JSON, {@code tunica-audit/1}. */
+    public String toJson(Audit audit) {
+        return JsonOutput.of(audit);
     }
 
     /** A treatment as JSON, {@code tunica-treatment/1}. */
