@@ -14,6 +14,7 @@ import org.tunica.pastcases.WaitingCase;
 import org.tunica.pastcases.WaitingRoom;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -29,8 +30,8 @@ final class CasesCoarsenCommand implements Callable<Integer> {
     @Parameters(paramLabel = "ID", description = "The waiting case.")
     private String id = "";
 
-    @Option(names = "--cases", paramLabel = "FOLDER", required = true, description = "Folder of the base.")
-    private String folder = "";
+    @Mixin
+    private CasesFolder folder = new CasesFolder();
 
     @Option(
             names = "--less",
@@ -56,7 +57,7 @@ final class CasesCoarsenCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Tunica tunica = Tunica.shipped();
-        WaitingRoom room = new WaitingRoom(CasesFolder.of(folder));
+        WaitingRoom room = folder.room();
         List<WaitingRoom.Line> lines = room.lines();
         List<WaitingCase> waiting = CasesFolder.read(tunica, lines);
         for (int i = 0; i < lines.size(); i++) {

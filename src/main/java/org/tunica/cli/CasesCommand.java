@@ -13,7 +13,11 @@ import picocli.CommandLine.Command;
             CasesWaitingCommand.class,
             CasesCoarsenCommand.class,
             CasesReleaseCommand.class,
-            CasesReportCommand.class
+            CasesReportCommand.class,
+            CasesInventCommand.class,
+            CasesImportCommand.class,
+            CasesExportCommand.class,
+            CasesCheckCommand.class
         },
         mixinStandardHelpOptions = true)
 final class CasesCommand {}

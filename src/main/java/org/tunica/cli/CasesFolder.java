@@ -14,28 +14,34 @@ import org.tunica.pastcases.CaseProgress;
 import org.tunica.pastcases.EachCase;
 import org.tunica.pastcases.WaitingCase;
 import org.tunica.pastcases.WaitingRoom;
+import picocli.CommandLine.Option;
 
-/** The folder of a base of past cases, as a user named it. */
+/** The option that names the folder of a case base. */
 final class CasesFolder {
-    private CasesFolder() {}
+    @Option(
+            names = "--cases",
+            paramLabel = "FOLDER",
+            required = true,
+            description = "The folder of the case base; it is made if it is not there.")
+    private String folder = "";
 
-    /** @throws FaultyInput when it is no path */
-    static Path of(String name) {
-        try {
-            return Path.of(name).toAbsolutePath();
-        } catch (InvalidPathException e) {
-            throw new FaultyInput("cases", List.of(new Fault("--cases", "is not a folder name here")));
-        }
+    CaseBase base(Tunica tunica) {
+        return tunica.caseBase(path(folder));
     }
 
-    /** What is in the base of a folder; nothing where there is none yet. */
-    static EachCase released(Tunica tunica, Path folder) {
-        return Files.exists(folder.resolve(CaseBase.CASES))
-                ? taker -> tunica.caseBase(folder).each(taker, CaseProgress.NONE)
+    /** What is in the base; nothing where there is none yet. */
+    EachCase released(Tunica tunica) {
+        return Files.exists(path(folder).resolve(CaseBase.CASES))
+                ? taker -> base(tunica).each(taker, CaseProgress.NONE)
                 : EachCase.NONE;
     }
 
-    /** The waiting cases of lines; every faulty line is a fault of the whole. */
+    /** The cases of the base that wait for their release. */
+    WaitingRoom room() {
+        return new WaitingRoom(path(folder).toAbsolutePath());
+    }
+
+    /** The waiting cases of some lines of the room. */
     static List<WaitingCase> read(Tunica tunica, List<WaitingRoom.Line> lines) {
         List<WaitingCase> waiting = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
@@ -43,5 +49,17 @@ final class CasesFolder {
                     WaitingRoom.FILE + ", line " + (i + 1), lines.get(i).text().getBytes(StandardCharsets.UTF_8)));
         }
         return waiting;
+    }
+
+    String name() {
+        return folder;
+    }
+
+    static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new FaultyInput("input", List.of(new Fault(name, "is not a file name here: " + e.getReason())));
+        }
     }
 }

@@ -1,6 +1,5 @@
 package org.tunica.cli;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +11,7 @@ import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.WaitingRoom;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -26,8 +26,8 @@ import picocli.CommandLine.Spec;
         footer = {"", Advice.CAUTION},
         mixinStandardHelpOptions = true)
 final class CasesReleaseCommand implements Callable<Integer> {
-    @Option(names = "--cases", paramLabel = "FOLDER", required = true, description = "Folder of the base.")
-    private String folder = "";
+    @Mixin
+    private CasesFolder folder = new CasesFolder();
 
     @Option(
             names = "--digest",
@@ -47,16 +47,14 @@ final class CasesReleaseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Tunica tunica = Tunica.shipped();
-        Path path = CasesFolder.of(folder);
-        WaitingRoom room = new WaitingRoom(path);
+        WaitingRoom room = folder.room();
         Set<String> asked = new LinkedHashSet<>(digests);
         List<WaitingRoom.Line> seen = room.lines().stream()
                 .filter(line -> asked.contains(line.digest()))
                 .toList();
         everyDigestIsOfALine(asked, seen);
-        List<PastCase> released =
-                tunica.release(CasesFolder.released(tunica, path)).of(CasesFolder.read(tunica, seen));
-        tunica.caseBase(path).add(released);
+        List<PastCase> released = tunica.release(folder.released(tunica)).of(CasesFolder.read(tunica, seen));
+        folder.base(tunica).add(released);
         room.remove(asked);
         spec.commandLine()
                 .getOut()

@@ -5,6 +5,7 @@ import org.tunica.Tunica;
 import org.tunica.pastcases.AnonymityReport;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -18,8 +19,8 @@ import picocli.CommandLine.Spec;
         footer = {"", Advice.CAUTION},
         mixinStandardHelpOptions = true)
 final class CasesReportCommand implements Callable<Integer> {
-    @Option(names = "--cases", paramLabel = "FOLDER", required = true, description = "Folder of the base.")
-    private String folder = "";
+    @Mixin
+    private CasesFolder folder = new CasesFolder();
 
     @Option(names = "--json", description = "Print as JSON (tunica-anonymity/1), with every recoding.")
     private boolean json;
@@ -38,7 +39,7 @@ final class CasesReportCommand implements Callable<Integer> {
     public Integer call() {
         TextWidth.check(width, spec);
         Tunica tunica = Tunica.shipped();
-        AnonymityReport report = tunica.anonymityReport(CasesFolder.released(tunica, CasesFolder.of(folder)));
+        AnonymityReport report = tunica.anonymityReport(folder.released(tunica));
         spec.commandLine().getOut().print(json ? tunica.toJson(report) : new AnonymityText(width).of(report));
         return 0;
     }

@@ -7,9 +7,9 @@ import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import org.tunica.pastcases.Finished;
 import org.tunica.pastcases.WaitingCase;
-import org.tunica.pastcases.WaitingRoom;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,8 +32,8 @@ final class CasesRetainCommand implements Callable<Integer> {
             description = "The plan as plan --json wrote it, records of what was delivered, and last what was seen.")
     private List<String> files = List.of();
 
-    @Option(names = "--cases", paramLabel = "FOLDER", required = true, description = "Folder of the base.")
-    private String folder = "";
+    @Mixin
+    private CasesFolder folder = new CasesFolder();
 
     @Option(
             names = "--site",
@@ -77,12 +77,12 @@ final class CasesRetainCommand implements Callable<Integer> {
                 invented,
                 notes);
         WaitingCase waiting = tunica.anonymise(finished, tunica.readTreated(files.get(0), plan), new RandomIds());
-        new WaitingRoom(CasesFolder.of(folder)).add(tunica.toLine(waiting));
+        folder.room().add(tunica.toLine(waiting));
         spec.commandLine()
                 .getOut()
                 .println("The case waits as " + waiting.id()
                         + ", a random name. Nothing leads from it back to the person; keep no list that does.\n"
-                        + "Look at it with: tunica cases waiting " + waiting.id() + " --cases " + folder);
+                        + "Look at it with: tunica cases waiting " + waiting.id() + " --cases " + folder.name());
         return 0;
     }
 }

@@ -1,6 +1,5 @@
 package org.tunica.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,6 +11,7 @@ import org.tunica.pastcases.WaitingCase;
 import org.tunica.pastcases.WaitingRoom;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,8 +28,8 @@ final class CasesWaitingCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "ID", description = "The waiting case to look at.")
     private Optional<String> id = Optional.empty();
 
-    @Option(names = "--cases", paramLabel = "FOLDER", required = true, description = "Folder of the base.")
-    private String folder = "";
+    @Mixin
+    private CasesFolder folder = new CasesFolder();
 
     @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
     private int width = TextWidth.ofTerminal();
@@ -45,11 +45,9 @@ final class CasesWaitingCommand implements Callable<Integer> {
     public Integer call() {
         TextWidth.check(width, spec);
         Tunica tunica = Tunica.shipped();
-        Path path = CasesFolder.of(folder);
-        List<WaitingRoom.Line> lines = new WaitingRoom(path).lines();
+        List<WaitingRoom.Line> lines = folder.room().lines();
         List<WaitingCase> waiting = CasesFolder.read(tunica, lines);
-        List<Release.Place> places =
-                tunica.release(CasesFolder.released(tunica, path)).places(waiting);
+        List<Release.Place> places = tunica.release(folder.released(tunica)).places(waiting);
         WaitingText text = new WaitingText(width);
         spec.commandLine()
                 .getOut()

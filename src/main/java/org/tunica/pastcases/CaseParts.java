@@ -26,6 +26,7 @@ final class CaseParts {
                 id,
                 patient(caseFile.patient()),
                 room(caseFile.room()),
+                Optional.empty(),
                 caseFile.limbs().stream().map(this::limb).toList());
     }
 

@@ -67,7 +67,13 @@ public final class Coarsening {
         List<Limb> limbs = less.contains(What.LEG)
                 ? from.limbs().stream().map(Coarsening::withoutClass).toList()
                 : from.limbs();
-        return new CaseFile(from.format(), from.caseRef(), patient(from.patient(), less, without), from.room(), limbs);
+        return new CaseFile(
+                from.format(),
+                from.caseRef(),
+                patient(from.patient(), less, without),
+                from.room(),
+                from.importance(),
+                limbs);
     }
 
     private static Limb withoutClass(Limb limb) {
