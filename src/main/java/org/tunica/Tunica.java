@@ -18,6 +18,7 @@ import org.tunica.heat.BenchFile;
 import org.tunica.heat.Calibration;
 import org.tunica.heat.CalibrationReport;
 import org.tunica.heat.HeatNumbers;
+import org.tunica.invented.InventedLibrary;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
@@ -228,6 +229,11 @@ public final class Tunica {
      */
     public PastCase readPastCase(String what, byte[] json) {
         return new PastCaseReader(knowledge).read(what, json);
+    }
+
+    /** Finished cases that nobody ever was, the same for the same seed. */
+    public InventedLibrary inventedLibrary(long seed) {
+        return new InventedLibrary(knowledge, seed);
     }
 
     /** A past case as JSON on one line, {@code tunica-past/1}, as it stands in a case base. */

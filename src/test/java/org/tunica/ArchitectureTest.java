@@ -41,10 +41,20 @@ class ArchitectureTest {
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
+            arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
             arrow("anonymity"),
             arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
             arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
-            arrow("outcomes", "casefile", "knowledge", "treatment", "pastcases", "statistics")));
+            arrow(
+                    "outcomes",
+                    "casefile",
+                    "knowledge",
+                    "plan",
+                    "treatment",
+                    "pastcases",
+                    "statistics",
+                    "paper",
+                    "picture")));
 
     /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
     private static final String WEB = "web";

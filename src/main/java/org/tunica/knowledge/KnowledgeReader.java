@@ -70,6 +70,7 @@ final class KnowledgeReader {
                         entries("knowledge/plain/figures", PlainReader::figure),
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
+                entries("knowledge/invented", DistributionReader::distribution),
                 WordsReader.read(file("knowledge/vocabulary.yaml")),
                 entries("knowledge/similarity.yaml", LikenessReader::rule),
                 glossary);
@@ -263,6 +264,7 @@ final class KnowledgeReader {
                 "knowledge/after-care",
                 "knowledge/plain/",
                 "knowledge/rates",
+                "knowledge/invented",
                 "knowledge/vocabulary.yaml",
                 "knowledge/similarity.yaml",
                 "knowledge/glossary.yaml",

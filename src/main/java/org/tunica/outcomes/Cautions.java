@@ -1,6 +1,6 @@
 package org.tunica.outcomes;
 
-import java.util.List;
+import java.util.stream.Stream;
 
 /** How figures of past cases are to be read. */
 final class Cautions {
@@ -26,12 +26,25 @@ final class Cautions {
 
     static final String LIMITS = "Limits are those of chance alone, as if every segment were of another person.";
 
-    static final List<String> ALWAYS = List.of(NOT_BY_LOT, FOLLOWED, DEFINITIONS, CURVE, LIMITS);
+    static final String WATCHED =
+            "The chart sums up case by case how much better the results are explained by odds of failure"
+                    + " multiplied than by the odds that published rates foretell (S-0962). It is adjusted for technique and vein only:"
+                    + " no published model foretells closure from more. A signal asks for a look at the cases. It blames nobody, and what"
+                    + " was foretold may be what is wrong: the trials had other patients and, here and there, another definition.";
+
+    static final String SPLIT =
+            "Sites and years are not adjusted for the people who came. Of twenty groups one lies outside the"
+                    + " inner limits by chance alone (S-0964).";
 
     private Cautions() {}
 
+    /** What is said beside all figures of past cases. */
+    static Stream<String> always(int k) {
+        return Stream.of(NOT_BY_LOT, FOLLOWED, DEFINITIONS, CURVE, LIMITS, hidden(k));
+    }
+
     /** Why some numbers do not stand here. */
-    static String hidden(int k) {
+    private static String hidden(int k) {
         return "Groups of fewer than " + k
                 + " past cases are not counted out, nor a group that would tell the size of such a"
                 + " one; a curve ends where fewer than " + k

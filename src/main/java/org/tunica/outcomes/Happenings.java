@@ -1,11 +1,6 @@
 package org.tunica.outcomes;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalInt;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.tunica.casefile.UcumWords;
 import org.tunica.knowledge.Knowledge;
@@ -16,7 +11,6 @@ import org.tunica.treatment.ClosureDefinition;
 public final class Happenings {
     private final Knowledge knowledge;
     private final OutcomeNumbers numbers;
-    private final SmallGroups small;
     private final Tally tally;
     private final Curves curves;
 
@@ -24,7 +18,6 @@ public final class Happenings {
     public Happenings(Knowledge knowledge) {
         this.knowledge = knowledge;
         this.numbers = OutcomeNumbers.of(knowledge);
-        this.small = new SmallGroups(numbers.k());
         this.tally = new Tally(numbers);
         this.curves = new Curves(numbers);
     }
@@ -36,77 +29,26 @@ public final class Happenings {
 
     /** What happened to the past segments most like one that was asked about. */
     public WhatHappened ofNearest(List<SegmentOutcome> outcomes) {
-        return of(outcomes, Cautions.ALIKE);
+        return of(outcomes, List.of(Cautions.ALIKE));
     }
 
     /** What happened to segments that were asked for. */
     public WhatHappened of(List<SegmentOutcome> outcomes) {
-        return of(outcomes, "");
+        return of(outcomes, List.of());
     }
 
-    private WhatHappened of(List<SegmentOutcome> outcomes, String caution) {
-        List<Kind> kinds = kinds(outcomes);
-        List<SegmentOutcome> unfollowed =
-                outcomes.stream().filter(one -> one.closure().isEmpty()).toList();
-        SmallGroups.Hidden hidden = small.hidden(Stream.concat(
-                        kinds.stream().map(kind -> SmallGroups.people(kind.segments())),
-                        Stream.of(SmallGroups.people(unfollowed)))
-                .toList());
-        List<TechniqueOutcome> told = new ArrayList<>();
-        List<NotTold> notTold = new ArrayList<>();
-        for (int i = 0; i < kinds.size(); i++) {
-            if (hidden.groups().contains(i)) {
-                notTold.add(notTold(kinds.get(i)));
-            } else {
-                told.add(technique(kinds.get(i)));
-            }
-        }
+    private WhatHappened of(List<SegmentOutcome> outcomes, List<String> cautions) {
+        Groups groups = Groups.of(outcomes, numbers, knowledge);
         return new WhatHappened(
-                hidden.total() ? OptionalInt.empty() : OptionalInt.of(outcomes.size()),
+                groups.segments(),
                 outcomes.stream().anyMatch(SegmentOutcome::invented),
-                told,
-                notTold,
-                neverFollowed(unfollowed, outcomes.size(), hidden, kinds.size()),
-                Stream.concat(Cautions.ALWAYS.stream(), Stream.of(caution, Cautions.hidden(numbers.k())))
-                        .filter(text -> !text.isEmpty())
-                        .toList());
+                groups.told().stream().map(this::technique).toList(),
+                groups.notTold(),
+                groups.neverFollowed(),
+                Stream.concat(cautions.stream(), Cautions.always(numbers.k())).toList());
     }
 
-    /** The groups of one technique and one definition each, the largest first. */
-    List<Kind> kinds(List<SegmentOutcome> outcomes) {
-        Map<String, Kind> kinds = new TreeMap<>();
-        for (SegmentOutcome one : outcomes) {
-            one.closure()
-                    .ifPresent(closure -> kinds.computeIfAbsent(
-                                    one.technique() + " " + closure.word(),
-                                    name -> new Kind(one.technique(), closure, new ArrayList<>()))
-                            .segments()
-                            .add(one));
-        }
-        return kinds.values().stream()
-                .sorted(Comparator.comparingInt(kind -> -kind.segments().size()))
-                .toList();
-    }
-
-    /** Segments treated with one technique and counted by one definition of closure. */
-    record Kind(String technique, ClosureDefinition closure, List<SegmentOutcome> segments) {}
-
-    private NotTold notTold(Kind kind) {
-        return new NotTold(
-                kind.technique(),
-                knowledge.technique(kind.technique()).says(),
-                kind.closure(),
-                small.few(SmallGroups.people(kind.segments())) ? OptionalInt.of(numbers.k()) : OptionalInt.empty());
-    }
-
-    private Counted neverFollowed(List<SegmentOutcome> unfollowed, int all, SmallGroups.Hidden hidden, int place) {
-        if (hidden.groups().contains(place)) {
-            return small.few(SmallGroups.people(unfollowed)) ? Counted.fewerThan(numbers.k()) : Counted.withheld();
-        }
-        return hidden.total() ? Counted.withheld() : Counted.told(unfollowed.size(), all, numbers.confidenceShare());
-    }
-
-    TechniqueOutcome technique(Kind kind) {
+    TechniqueOutcome technique(Groups.Kind kind) {
         List<SegmentOutcome> group = kind.segments();
         return new TechniqueOutcome(
                 kind.technique(),

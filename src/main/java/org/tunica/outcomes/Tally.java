@@ -41,7 +41,7 @@ final class Tally {
     }
 
     /** Of what other people hear of, few in a large group are hidden too. */
-    private Counted rare(List<SegmentOutcome> group, Predicate<SegmentOutcome> event) {
+    Counted rare(List<SegmentOutcome> group, Predicate<SegmentOutcome> event) {
         List<SegmentOutcome> had = group.stream().filter(event).toList();
         return small.few(SmallGroups.people(had)) ? Counted.fewerThan(numbers.k(), group.size()) : told(group, event);
     }
