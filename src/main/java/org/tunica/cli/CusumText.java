@@ -3,6 +3,7 @@ package org.tunica.cli;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.tunica.picture.CusumChart;
@@ -12,7 +13,8 @@ import org.tunica.statistics.CusumSide;
 /** Results against predictions as plain text: bars upwards for worse, downwards for better, the table, the notes. */
 final class CusumText {
     private static final int ROWS_A_SIDE = 7;
-    private static final int MARGIN = 9;
+    /** Room for "-10.5 |". */
+    private static final int MARGIN = 7;
 
     private final CusumChart chart;
     private final int width;
@@ -102,6 +104,6 @@ final class CusumText {
     }
 
     private static String label(int row, double step) {
-        return row == 0 ? "0" : (row > 0 ? "-" : "") + SettingText.plain(Math.abs(row) * step);
+        return row == 0 ? "0" : String.format(Locale.ROOT, "%.1f", -row * step);
     }
 }

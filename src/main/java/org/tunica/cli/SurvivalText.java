@@ -60,9 +60,9 @@ final class SurvivalText {
         lines.add(LetterGrid.under(MARGIN, "day  ", days));
         lines.add("at risk");
         for (int i = 0; i < chart.groups().size(); i++) {
-            KaplanMeier curve = chart.groups().get(i).curve();
+            int group = i;
             TreeMap<Integer, String> atRisk = new TreeMap<>();
-            chart.axisDays().forEach(day -> atRisk.put(column(day), String.valueOf(curve.atRisk(day))));
+            chart.axisDays().forEach(day -> atRisk.put(column(day), chart.atRisk(group, day)));
             lines.add(LetterGrid.under(MARGIN, "   " + chart.letter(i) + " ", atRisk));
         }
         return lines;

@@ -13,6 +13,7 @@ import org.tunica.statistics.KaplanMeier;
 import org.tunica.statistics.LogRank;
 import org.tunica.statistics.MedianTime;
 import org.tunica.statistics.SurvivalAt;
+import org.tunica.statistics.SurvivalStep;
 
 /**
  * Curves of how long something stays as it should. The steps of a curve and the numbers at risk show single cases, so whoever may
@@ -30,6 +31,7 @@ public record SurvivalChart(
     public static final int MOST_GROUPS = 4;
 
     private static final double PERCENT = 100;
+    private static final String UNTOLD = "?";
     private static final double ROOMY = 50;
     private static final double TENS = 10;
     private static final double LEAST_SHOWN = 1e-4;
@@ -71,6 +73,15 @@ public record SurvivalChart(
             days.add(lastDay());
         }
         return List.copyOf(days);
+    }
+
+    /** Cases of a group at risk on a day, or a mark where the curve has ended before. */
+    public String atRisk(int group, int day) {
+        return groups.get(group)
+                .curve()
+                .at(day)
+                .map(read -> String.valueOf(read.atRisk()))
+                .orElse(UNTOLD);
     }
 
     /** Where the axis starts: at nothing, or higher up when all curves and limits stay in the upper half. */
@@ -119,7 +130,7 @@ public record SurvivalChart(
     private static List<String> row(String letter, KaplanMeier curve, int day) {
         Optional<SurvivalAt> read = curve.at(day);
         if (read.isEmpty()) {
-            return List.of(letter, String.valueOf(day), "0", "?", "nobody followed so long");
+            return List.of(letter, String.valueOf(day), UNTOLD, UNTOLD, "too few followed so long");
         }
         FreeShare free = read.get().free();
         String limits = free.lowShare().isPresent()
@@ -135,8 +146,10 @@ public record SurvivalChart(
     }
 
     private String half(int group) {
-        MedianTime median = groups.get(group).curve().median();
-        String start = letter(group) + ": " + groups.get(group).curve().events() + " events; ";
+        KaplanMeier curve = groups.get(group).curve();
+        MedianTime median = curve.median();
+        int events = curve.steps().stream().mapToInt(SurvivalStep::events).sum();
+        String start = letter(group) + ": " + events + " events; ";
         if (median.daysAfter().isEmpty()) {
             return start + "more than half stayed " + free + " as long as they were followed.";
         }

@@ -7,7 +7,6 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.XYPlot;
-import org.tunica.statistics.KaplanMeier;
 
 /** The page of curves: heading, curves, numbers at risk beneath the days of the axis, table, notes. */
 final class SurvivalSheet implements Sheet {
@@ -63,7 +62,6 @@ final class SurvivalSheet implements Sheet {
         word(graphics, "at risk:", Page.MARGIN, page.line());
         List<SurvivalChart.Group> groups = chart.groups();
         for (int i = 0; i < groups.size(); i++) {
-            KaplanMeier curve = groups.get(i).curve();
             int y = page.line();
             word(graphics, chart.letter(i), Page.MARGIN, y);
             Pen.line(
@@ -73,7 +71,7 @@ final class SurvivalSheet implements Sheet {
                             new Point2D.Double(Page.MARGIN + 13, y - 4),
                             new Point2D.Double(inside.getX() - SAMPLE_GAP, y - 4)));
             for (int day : DayAxis.roomy(chart.axisDays(), end, inside.getWidth())) {
-                String number = String.valueOf(curve.atRisk(day));
+                String number = chart.atRisk(i, day);
                 double x = inside.getX() + inside.getWidth() * day / end;
                 int half = graphics.getFontMetrics(Page.TEXT).stringWidth(number) / 2;
                 word(graphics, number, (int) Math.round(x) - half, y);
