@@ -128,6 +128,14 @@ public final class Tunica {
         return firmness.firm(caseFile, planner.advise(caseFile, release));
     }
 
+    /**
+     * The same advice, with the changes that would turn a ranking held against the whole engine; it seeks heat settings for
+     * what nobody measured, which may take a minute a segment.
+     */
+    public Advice adviseConfirmed(CaseFile caseFile) {
+        return firmness.confirmed(caseFile, advise(caseFile));
+    }
+
     /** One plan for every segment of a case under what its sessions share. */
     public SessionPlan plan(CaseFile caseFile) {
         return sessions.plan(caseFile, planner.advise(caseFile, release));

@@ -35,10 +35,11 @@ final class CaseReader {
         String caseRef = reference(root, "caseRef");
         Patient patient = patient(part(root, "patient"));
         Room room = room(part(root, "room"));
+        Optional<List<Criterion>> importance = root.wordsInOrder("importance", Criterion.class);
         List<Limb> limbs = limbs(root);
         root.done();
         CaseChecks.check(root, patient, limbs);
-        return new CaseFile(caseRef, patient, room, limbs);
+        return new CaseFile(CaseFile.FORMAT, caseRef, patient, room, importance, limbs);
     }
 
     private void format(FieldReader root) {
