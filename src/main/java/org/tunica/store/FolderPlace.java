@@ -80,6 +80,16 @@ record FolderPlace(Path folder) implements Place {
     }
 
     private SQLiteDataSource source(TransactionMode mode) {
+        return source(config(mode));
+    }
+
+    SQLiteDataSource source(SQLiteConfig config) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + folder.resolve(FILE));
+        return source;
+    }
+
+    static SQLiteConfig config(TransactionMode mode) {
         SQLiteConfig config = new SQLiteConfig();
         config.setJournalMode(JournalMode.WAL);
         config.setSynchronous(SynchronousMode.FULL);
@@ -88,8 +98,6 @@ record FolderPlace(Path folder) implements Place {
         config.setTransactionMode(mode);
         // what a person refused to keep is not left in free pages
         config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + folder.resolve(FILE));
-        return source;
+        return config;
     }
 }

@@ -1,9 +1,9 @@
 package org.tunica.store;
 
-import java.util.Arrays;
 import java.util.List;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.CoreErrorCode;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
 import org.flywaydb.core.api.MigrationState;
@@ -32,6 +32,9 @@ final class Migrations {
             flyway.migrate();
             return version(flyway.info().current());
         } catch (FlywayException e) {
+            if (e.getErrorCode() == CoreErrorCode.NON_EMPTY_SCHEMA_WITHOUT_SCHEMA_HISTORY_TABLE) {
+                throw Place.fault(place, "holds tables of something else; nothing was changed");
+            }
             throw Trouble.of(place, e);
         }
     }
@@ -46,18 +49,19 @@ final class Migrations {
     }
 
     private static void refuseNewer(String place, Flyway flyway) {
-        List<MigrationInfo> newer = Arrays.stream(flyway.info().all())
-                .filter(info -> NEWER.contains(info.getState()))
-                .toList();
+        String known = "none";
+        String newer = "";
+        for (MigrationInfo info : flyway.info().all()) {
+            if (NEWER.contains(info.getState())) {
+                newer = version(info);
+            } else {
+                known = version(info);
+            }
+        }
         if (!newer.isEmpty()) {
-            String known = version(Arrays.stream(flyway.info().all())
-                    .filter(info -> !newer.contains(info))
-                    .reduce((earlier, later) -> later)
-                    .orElseThrow());
             throw Place.fault(
                     place,
-                    "was written by a newer program: its schema is "
-                            + version(newer.get(newer.size() - 1)) + ", this program knows " + known
+                    "was written by a newer program: its schema is " + newer + ", this program knows " + known
                             + "; nothing was changed. Use the newer program, or restore a backup made before");
         }
     }

@@ -67,7 +67,7 @@ public final class Store implements AutoCloseable {
         return open(named, clock);
     }
 
-    private static Store open(Place place, Clock clock) {
+    static Store open(Place place, Clock clock) {
         Connections connections = connected(place);
         try {
             return new Store(connections, Migrations.run(place.shown(), connections.snapshots()), clock);

@@ -5,6 +5,7 @@ import java.nio.file.AccessDeniedException;
 import java.sql.SQLException;
 import java.util.Map;
 import java.util.Optional;
+import org.springframework.transaction.TransactionSystemException;
 import org.sqlite.SQLiteException;
 
 /** Says in plain words why a database did not do its work. */
@@ -43,7 +44,7 @@ final class Trouble {
     }
 
     private static String why(Exception e) {
-        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+        for (Throwable cause = first(e); cause != null; cause = cause.getCause()) {
             if (cause instanceof AccessDeniedException) {
                 return READ_ONLY;
             }
@@ -53,6 +54,12 @@ final class Trouble {
             }
         }
         return (e instanceof IOException ? "cannot be used: " : "the database failed: ") + e.getMessage();
+    }
+
+    /** A database that gave up has often ended the transaction itself; that it cannot be undone again is no news. */
+    private static Throwable first(Exception e) {
+        Throwable before = e instanceof TransactionSystemException ending ? ending.getApplicationException() : e;
+        return before == null ? e : before;
     }
 
     private static Optional<String> known(SQLException e) {
