@@ -18,16 +18,20 @@ import org.tunica.heat.BenchFile;
 import org.tunica.heat.Calibration;
 import org.tunica.heat.CalibrationReport;
 import org.tunica.heat.HeatNumbers;
+import org.tunica.invented.InventedLibrary;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
+import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
+import org.tunica.pastcases.AnonymityLimits;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
+import org.tunica.picture.ChartWords;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
@@ -41,6 +45,7 @@ import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
 import org.tunica.sheet.PatientSheet;
+import org.tunica.similar.Similarity;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.FollowUp;
@@ -76,6 +81,7 @@ public final class Tunica {
         everyNumberIsUsed();
         accepted(() -> {
             Treatment.check(knowledge);
+            Similarity.check(knowledge);
             return knowledge;
         });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
@@ -225,6 +231,11 @@ public final class Tunica {
         return new PastCaseReader(knowledge).read(what, json);
     }
 
+    /** Finished cases that nobody ever was, the same for the same seed. */
+    public InventedLibrary inventedLibrary(long seed) {
+        return new InventedLibrary(knowledge, seed);
+    }
+
     /** A past case as JSON on one line, {@code tunica-past/1}, as it stands in a case base. */
     public String toLine(PastCase pastCase) {
         return JsonOutput.line(pastCase);
@@ -294,7 +305,7 @@ public final class Tunica {
     }
 
     /** The words and the table that go with a heat window. */
-    public WindowWords words(SegmentWindow window) {
+    public ChartWords words(SegmentWindow window) {
         return WindowWords.of(window, release);
     }
 
@@ -405,7 +416,10 @@ public final class Tunica {
         used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
+        used.addAll(OutcomeNumbers.IDS);
         used.addAll(DeliveredLimits.IDS);
+        used.addAll(Similarity.IDS);
+        used.addAll(AnonymityLimits.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

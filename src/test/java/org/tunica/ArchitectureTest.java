@@ -37,17 +37,38 @@ class ArchitectureTest {
             arrow("firmness", "casefile", "knowledge", "heat", "physics", "rules", "plan"),
             arrow("session", "casefile", "knowledge", "heat", "physics", "plan"),
             arrow("paper"),
+            arrow("statistics"),
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
-            arrow("picture", "casefile", "knowledge", "heat", "physics", "plan"),
-            arrow("pastcases", "casefile", "knowledge", "treatment"),
+            arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
+            arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
+            arrow("anonymity"),
+            arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
+            arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
+            arrow(
+                    "outcomes",
+                    "casefile",
+                    "knowledge",
+                    "plan",
+                    "treatment",
+                    "pastcases",
+                    "statistics",
+                    "paper",
+                    "picture"),
             arrow("store", "casefile")));
 
-    /** What stands outside beside the front door and keeps or carries what comes out of it. */
+    /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
+    private static final String WEB = "web";
+
+    /** What stands beside the front door and keeps what comes out of it; the front door does not know of it. */
     private static final Set<String> OUTSIDE = Set.of("store");
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");
+
+    private static final String[] OF_DATABASES = {
+        "org.springframework.jdbc..", "org.springframework.transaction..", "org.springframework.dao.."
+    };
 
     @ArchTest
     static final ArchRule imports_point_towards_the_case_file = arrows();
@@ -55,7 +76,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
             .should()
-            .resideInAnyPackage(Stream.concat(MAY_IMPORT.keySet().stream(), Stream.of("cli", ""))
+            .resideInAnyPackage(Stream.concat(MAY_IMPORT.keySet().stream(), Stream.of("cli", WEB, ""))
                     .map(ArchitectureTest::full)
                     .toArray(String[]::new));
 
@@ -64,6 +85,18 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_constraint_solver_lives_in_session = onlyIn("org.tunica.session", "org.chocosolver..");
+
+    @ArchTest
+    static final ArchRule the_web_framework_lives_in_web =
+            onlyIn("org.tunica.web", "jakarta..", "org.apache.catalina..", "io.micrometer..");
+
+    /** Its part for databases alone is at home in store. */
+    @ArchTest
+    static final ArchRule its_other_parts_live_in_web = noClasses()
+            .that(live("org.tunica.web"))
+            .should()
+            .dependOnClassesThat(JavaClass.Predicates.resideInAPackage("org.springframework..")
+                    .and(DescribedPredicate.not(JavaClass.Predicates.resideInAnyPackage(OF_DATABASES))));
 
     @ArchTest
     static final ArchRule yaml_lives_in_knowledge = onlyIn("org.tunica.knowledge", "tools.jackson.dataformat.yaml..");
@@ -89,15 +122,33 @@ class ArchitectureTest {
     static final ArchRule text_distance_lives_in_casefile = onlyIn("org.tunica.casefile", "org.apache.commons..");
 
     @ArchTest
-    static final ArchRule least_squares_and_bench_tables_live_in_heat =
-            onlyIn("org.tunica.heat", "org.hipparchus..", "tools.jackson.dataformat.csv..");
+    static final ArchRule least_squares_and_bench_tables_live_in_heat = onlyIn(
+            "org.tunica.heat",
+            "org.hipparchus.linear..",
+            "org.hipparchus.optim..",
+            "org.hipparchus.util..",
+            "tools.jackson.dataformat.csv..");
+
+    @ArchTest
+    static final ArchRule intervals_of_shares_live_in_statistics =
+            onlyIn("org.tunica.statistics", "org.hipparchus.stat..");
+
+    @ArchTest
+    static final ArchRule distributions_live_in_heat_and_statistics = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.tunica.heat", "org.tunica.statistics")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.hipparchus..");
 
     @ArchTest
     static final ArchRule databases_are_spoken_to_in_store = onlyIn(
             "org.tunica.store",
             "java.sql..",
             "javax.sql..",
-            "org.springframework..",
+            "org.springframework.jdbc..",
+            "org.springframework.transaction..",
+            "org.springframework.dao..",
             "com.zaxxer..",
             "org.flywaydb..",
             "org.sqlite..",
@@ -148,7 +199,8 @@ class ArchitectureTest {
         for (String name : MAY_IMPORT.keySet()) {
             arrows = arrows.layer(name).definedBy(full(name));
         }
-        arrows = arrows.layer("front door").definedBy(full("")).layer("cli").definedBy(full("cli"));
+        arrows = arrows.layer("front door").definedBy(full(""));
+        arrows = arrows.layer(WEB).definedBy(full(WEB)).layer("cli").definedBy(full("cli"));
         for (Map.Entry<String, Set<String>> from : MAY_IMPORT.entrySet()) {
             arrows = only(arrows, from.getKey(), from.getValue());
         }
@@ -158,6 +210,8 @@ class ArchitectureTest {
         Set<String> forCli = new HashSet<>(MAY_IMPORT.keySet());
         forCli.removeAll(BEHIND_THE_FRONT_DOOR);
         forCli.add("front door");
+        arrows = only(arrows, WEB, forCli);
+        forCli.add(WEB);
         return only(arrows, "cli", forCli);
     }
 

@@ -22,6 +22,7 @@ class RecordsTest {
             "org.tunica.physics",
             "org.tunica.plan",
             "org.tunica.session",
+            "org.tunica.statistics",
             "org.tunica.treatment");
 
     private static final String UNIT =
@@ -59,7 +60,17 @@ class RecordsTest {
             "at",
             "by",
             "recorded",
-            "deviations");
+            "deviations",
+            "chiSquare",
+            "expected",
+            "oddsRatio",
+            "worseOddsRatio",
+            "betterOddsRatio",
+            "worseLimit",
+            "betterLimit",
+            "worse",
+            "better",
+            "standardError");
 
     @Test
     void everyNumberNamesItsUnit() {

@@ -42,11 +42,17 @@ final class KnowledgeChecks {
             listedByItsChange(id, quantity.provenance().change());
         });
         knowledge.rates().values().forEach(this::rate);
+        knowledge.invented().forEach((id, drawn) -> {
+            provenance(place(id), drawn.provenance());
+            listedByItsChange(id, drawn.provenance().change());
+        });
+        knowledge.likeness().values().forEach(this::likeness);
         knowledge.measurements().forEach(this::measurement);
         everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
         knowledge.principles().values().forEach(this::statement);
         knowledge.afterCare().values().forEach(this::statement);
+        provenance("knowledge/vocabulary.yaml: units", knowledge.words().provenance());
         knowledge.changes().values().forEach(this::change);
         knowledge
                 .glossary()
@@ -89,6 +95,11 @@ final class KnowledgeChecks {
                         knowledge.techniques().keySet(),
                         "technique"));
         rate.veins().forEach(vein -> known(place(rate.id()) + ".veins", vein, VEINS, "vein"));
+    }
+
+    private void likeness(LikenessRule rule) {
+        provenance(place(rule.id()), rule.provenance());
+        listedByItsChange(rule.id(), rule.provenance().change());
     }
 
     private void measurement(String path, Measurement measurement) {
@@ -201,7 +212,8 @@ final class KnowledgeChecks {
     }
 
     private Stream<String> listable() {
-        return Stream.concat(knowledge.quantities().keySet().stream(), knowledge.rates().keySet().stream());
+        return Stream.of(knowledge.quantities(), knowledge.rates(), knowledge.invented(), knowledge.likeness())
+                .flatMap(all -> all.keySet().stream());
     }
 
     /** Two fields with the same sentence would make a rule mean either. */

@@ -55,6 +55,11 @@ public final class Physics {
         return new HeatGiven(knowledge, heat);
     }
 
+    /** What is computed for a segment whatever the technique; no heat model runs. */
+    public SegmentNumbers segment(CaseFile caseFile, Segment segment) {
+        return new SegmentCalculator(knowledge).numbers(caseFile, segment);
+    }
+
     /** Computes the numbers of one segment of a case. */
     public Derived derive(CaseFile caseFile, Segment segment) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);

@@ -6,11 +6,17 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Word;
+import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Statement;
 
 /** The parts of a {@link Treatment}: how it went, leg by leg, segment by segment, visit by visit. */
 public final class Course {
     private Course() {}
+
+    /** Judges a follow-up of what was treated; segments that only one of the two names are passed over. */
+    public static List<LimbCourse> of(TreatedPlan treated, FollowUp followUp, Knowledge knowledge) {
+        return new CourseWriter(knowledge).limbs(treated.segments(), followUp);
+    }
 
     /**
      * One leg.
@@ -71,7 +77,13 @@ public final class Course {
             OptionalDouble refluxSeconds,
             Optional<ClotFound> clot,
             Optional<List<Complication>> complications,
-            Optional<FollowUp.Again> again) {}
+            Optional<FollowUp.Again> again) {
+
+        /** Whether something was done to it again. */
+        public boolean treatedAgain() {
+            return again.filter(done -> done != FollowUp.Again.NONE).isPresent();
+        }
+    }
 
     /** Whether a treated vein refluxes. */
     public enum Reflux implements Word {

@@ -1,7 +1,11 @@
 package org.tunica.treatment;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Technique;
@@ -25,6 +29,41 @@ public record TreatedPlan(String caseRef, List<TreatedSegment> segments, boolean
      */
     public static TreatedPlan read(String what, byte[] json, Knowledge knowledge) {
         return new TreatedReader(knowledge).read(what, json);
+    }
+
+    /**
+     * What was delivered of a case whose plan nobody kept, by its records alone. A segment that was not done, is not in the case
+     * or has no technique recorded is left out; of two records of one segment the first counts.
+     */
+    public static TreatedPlan of(CaseFile caseFile, List<DeliveredSession> sessions, Knowledge knowledge) {
+        Map<String, TreatedSegment> treated = new LinkedHashMap<>();
+        for (DeliveredSession session : sessions) {
+            for (DeliveredSegment delivered : session.segments()) {
+                delivered
+                        .technique()
+                        .filter(technique -> delivered.notDone().isEmpty())
+                        .map(knowledge::technique)
+                        .flatMap(technique -> mapped(caseFile, delivered, technique))
+                        .ifPresent(segment -> treated.putIfAbsent(segment.ref(), segment));
+            }
+        }
+        return new TreatedPlan(caseFile.caseRef(), List.copyOf(treated.values()), true);
+    }
+
+    private static Optional<TreatedSegment> mapped(CaseFile caseFile, DeliveredSegment delivered, Technique technique) {
+        return caseFile.limbs().stream()
+                .flatMap(limb -> limb.segments().stream()
+                        .filter(segment -> segment.ref().equals(delivered.ref()))
+                        .map(segment -> new TreatedSegment(
+                                segment.ref(),
+                                limb.side(),
+                                segment.vein(),
+                                segment.level(),
+                                technique.id(),
+                                technique.says(),
+                                technique.family(),
+                                delivered.treatedLengthCm())))
+                .findFirst();
     }
 
     /**

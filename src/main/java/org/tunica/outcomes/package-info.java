@@ -1,0 +1,13 @@
+/**
+ * What became of past cases: how many treated veins were closed when, how long they stayed so, what went wrong, and whether that
+ * is what was to be expected.
+ *
+ * <p>In: past cases. Out: {@link org.tunica.outcomes.SegmentOutcome}s, one for each treated segment. Days of count are those of
+ * {@code knowledge/follow-up.yaml}. Segments counted by different definitions of closure are never put together. May import
+ * {@code casefile}, {@code knowledge}, {@code plan}, {@code treatment}, {@code pastcases}, {@code statistics}, {@code paper},
+ * {@code picture}.
+ */
+@NullMarked
+package org.tunica.outcomes;
+
+import org.jspecify.annotations.NullMarked;

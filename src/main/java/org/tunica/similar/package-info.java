@@ -1,0 +1,14 @@
+/**
+ * Finds the past segments most like one of a case and says why.
+ *
+ * <p>In go a case and a case base; out comes {@link org.tunica.similar.SimilarCases}. Two segments are compared attribute by
+ * attribute as knowledge/similarity.yaml says ({@link org.tunica.similar.Similarity}); what is not known of both counts neither
+ * for nor against. {@link org.tunica.similar.CaseLibrary} holds the past segments and finds the nearest exactly, by segment, by
+ * the words of the notes, or both. It informs: nothing here changes a ranking.
+ *
+ * <p>May import casefile, knowledge, physics, plan (the record the advice shows), session (positions), treatment, pastcases.
+ */
+@NullMarked
+package org.tunica.similar;
+
+import org.jspecify.annotations.NullMarked;
