@@ -20,6 +20,7 @@ import org.tunica.heat.CalibrationReport;
 import org.tunica.heat.HeatNumbers;
 import org.tunica.invented.InventedLibrary;
 import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.CodeFile;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
@@ -126,6 +127,14 @@ public final class Tunica {
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
         return firmness.firm(caseFile, planner.advise(caseFile, release));
+    }
+
+    /**
+     * The same advice, with the changes that would turn a ranking held against the whole engine; it seeks heat settings for
+     * what nobody measured, which may take a minute a segment.
+     */
+    public Advice adviseConfirmed(CaseFile caseFile) {
+        return firmness.confirmed(caseFile, advise(caseFile));
     }
 
     /** One plan for every segment of a case under what its sessions share. */
@@ -318,6 +327,11 @@ public final class Tunica {
         return WindowPicture.of(window, words(window), widthPx);
     }
 
+    /** A case as JSON, {@code tunica-case/1}; {@link #readCase} reads it back. */
+    public String toJson(CaseFile caseFile) {
+        return JsonOutput.of(caseFile);
+    }
+
     /** An advice as JSON, {@code tunica-advice/1}; the same advice gives the same bytes. */
     public String toJson(Advice advice) {
         return JsonOutput.of(advice);
@@ -418,6 +432,7 @@ public final class Tunica {
         used.addAll(ScanPlan.IDS);
         used.addAll(OutcomeNumbers.IDS);
         used.addAll(DeliveredLimits.IDS);
+        used.add(CodeFile.MOST_AGE);
         used.addAll(Similarity.IDS);
         used.addAll(AnonymityLimits.IDS);
         Faults faults = new Faults();

@@ -27,6 +27,13 @@ final class AdviseCommand implements Callable<Integer> {
     private boolean why;
 
     @Option(
+            names = "--confirm",
+            description =
+                    "Seek heat settings anew where another wall, lumen, depth or gap would turn the ranking; may take a"
+                            + " minute a segment.")
+    private boolean confirm;
+
+    @Option(
             names = "--width",
             paramLabel = "COLUMNS",
             description = "Width of the text, 60 to 160 (default: that of the terminal).")
@@ -45,7 +52,7 @@ final class AdviseCommand implements Callable<Integer> {
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
         CaseFile caseFile = tunica.readCase(file, bytes);
-        Advice advice = tunica.advise(caseFile);
+        Advice advice = confirm ? tunica.adviseConfirmed(caseFile) : tunica.advise(caseFile);
         String text = json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width, why).of(advice);
         spec.commandLine().getOut().print(text);
         return 0;

@@ -1,7 +1,9 @@
 package org.tunica.cli;
 
+import java.time.Clock;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
+import org.tunica.store.Actor;
 import org.tunica.store.Backup;
 import org.tunica.store.Store;
 import picocli.CommandLine.Command;
@@ -35,13 +37,13 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() {
         OutputFile file = OutputFile.fresh(to).ownerOnly();
         AtomicReference<Backup> made = new AtomicReference<>();
-        try (Store store = data.existing()) {
-            file.write(out -> made.set(store.backUp(DataPlace.ACTOR, out)));
+        try (Store store = Store.existing(data.place(), Clock.systemUTC())) {
+            file.write(out -> made.set(store.backUp(new Actor(DataPlace.ACTOR), out)));
         }
         spec.commandLine()
                 .getOut()
                 .printf(
-                        "%s: %d rows.%nHead of its audit trail: %s%n",
+                        "Rows in %s: %d.%nHead of its audit trail: %s%n",
                         to, made.get().rows(), made.get().head());
         return 0;
     }

@@ -1,14 +1,14 @@
 package org.tunica.cli;
 
-import java.time.Clock;
-import org.tunica.store.Actor;
-import org.tunica.store.Store;
 import picocli.CommandLine.Option;
 
-/** Where the data are, for the commands that look after them. */
+/**
+ * Where the data are, for the commands that look after them. It names no type of the store: the library looks at every
+ * field and method of a command at each start, and the store is not to be loaded for an advice.
+ */
 final class DataPlace {
     /** Who acts, in the audit trail: a person at the machine itself. */
-    static final Actor ACTOR = new Actor("command-line");
+    static final String ACTOR = "command-line";
 
     @Option(
             names = "--data",
@@ -18,13 +18,7 @@ final class DataPlace {
                     + " the password file of the driver).")
     private String place = "";
 
-    /** @throws org.tunica.casefile.FaultyInput when there is none */
-    Store existing() {
-        return Store.existing(place, Clock.systemUTC());
-    }
-
-    /** Made when there is none. */
-    Store open() {
-        return Store.open(place, Clock.systemUTC());
+    String place() {
+        return place;
     }
 }

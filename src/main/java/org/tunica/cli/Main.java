@@ -26,6 +26,7 @@ import picocli.CommandLine.ExitCode;
             NoteCommand.class,
             CasesCommand.class,
             RulesCommand.class,
+            FhirCommand.class,
             SchemaCommand.class,
             VerifyCommand.class,
             BackupCommand.class,

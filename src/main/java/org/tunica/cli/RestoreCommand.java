@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.store.Actor;
 import org.tunica.store.AuditHead;
 import org.tunica.store.Backup;
 import org.tunica.store.Store;
@@ -36,7 +38,7 @@ final class RestoreCommand implements Callable<Integer> {
             names = "--noted",
             paramLabel = "HEAD",
             description = "The head that backup printed; the archive must hold it.")
-    private List<String> noted = List.of();
+    private Optional<String> noted = Optional.empty();
 
     @Spec
     private CommandSpec spec;
@@ -48,10 +50,10 @@ final class RestoreCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path archive = archive();
-        Optional<AuditHead> head = noted.stream().map(AuditHead::of).findFirst();
-        try (Store store = data.open()) {
-            Backup backup = store.restore(DataPlace.ACTOR, archive, head);
-            spec.commandLine().getOut().printf("%d rows restored, as they stood at %s.%n", backup.rows(), backup.at());
+        Optional<AuditHead> head = noted.map(AuditHead::of);
+        try (Store store = Store.open(data.place(), Clock.systemUTC())) {
+            Backup backup = store.restore(new Actor(DataPlace.ACTOR), archive, head);
+            spec.commandLine().getOut().printf("Rows restored: %d, as they stood at %s.%n", backup.rows(), backup.at());
         } catch (IOException e) {
             throw fault("cannot be read: " + e.getMessage());
         }

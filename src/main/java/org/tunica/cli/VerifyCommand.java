@@ -1,6 +1,7 @@
 package org.tunica.cli;
 
-import java.util.List;
+import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.store.AuditHead;
@@ -27,7 +28,7 @@ final class VerifyCommand implements Callable<Integer> {
             names = "--noted",
             paramLabel = "HEAD",
             description = "A head that this command or backup printed earlier; it must still be part of the trail.")
-    private List<String> noted = List.of();
+    private Optional<String> noted = Optional.empty();
 
     @Spec
     private CommandSpec spec;
@@ -38,17 +39,16 @@ final class VerifyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<AuditHead> heads = noted.stream().map(AuditHead::of).toList();
-        try (Store store = data.existing()) {
-            Verification found =
-                    heads.isEmpty() ? store.audit().verify() : store.audit().verify(heads.get(0));
+        Optional<AuditHead> head = noted.map(AuditHead::of);
+        try (Store store = Store.existing(data.place(), Clock.systemUTC())) {
+            Verification found = head.map(store.audit()::verify).orElseGet(store.audit()::verify);
             if (!found.sound()) {
                 throw new FaultyInput("data", found.faults());
             }
             spec.commandLine()
                     .getOut()
                     .printf(
-                            "The audit trail holds: %d rows; %d things kept are as it tells.%nIts head: %s%n",
+                            "The audit trail holds. Rows checked: %d; things kept that are as it tells: %d.%nIts head: %s%n",
                             found.auditRows(), found.keptRows(), found.head());
         }
         return 0;

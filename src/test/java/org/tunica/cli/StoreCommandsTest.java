@@ -46,7 +46,7 @@ class StoreCommandsTest {
         assertEquals(0, code, err);
         assertTrue(
                 out.matches(
-                        "The audit trail holds: 1 rows; 1 things kept are as it tells\\.\\s+Its head: 1:[0-9a-f]{64}\\s+"),
+                        "The audit trail holds. Rows checked: 1; things kept that are as it tells: 1\\.\\s+Its head: 1:[0-9a-f]{64}\\s+"),
                 out);
         run(
                 "verify",
@@ -74,7 +74,7 @@ class StoreCommandsTest {
     void aBackup_isRestoredElsewhereAndNeverOverData() throws IOException {
         run("backup", "--data", data, "--to", archive);
         assertEquals(0, code, err);
-        assertTrue(out.contains("backup.zip: 3 rows."), out);
+        assertTrue(out.contains("backup.zip: 3."), out);
         String head = out.substring(out.lastIndexOf(' ')).strip();
         byte[] bytes = Files.readAllBytes(Path.of(archive));
 
@@ -85,7 +85,7 @@ class StoreCommandsTest {
         String elsewhere = folder.resolve("elsewhere").toString();
         run("restore", "--data", elsewhere, "--from", archive, "--noted", head);
         assertEquals(0, code, err);
-        assertTrue(out.startsWith("3 rows restored, as they stood at 20"), out);
+        assertTrue(out.startsWith("Rows restored: 3, as they stood at 20"), out);
         run("verify", "--data", elsewhere, "--noted", head);
         assertEquals(0, code, err);
         try (Store store = Store.open(elsewhere, CLOCK)) {

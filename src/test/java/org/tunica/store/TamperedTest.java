@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -23,6 +26,7 @@ class TamperedTest {
 
     private Engine engine = Engine.SQLITE;
     private String place = "";
+    private @Nullable Store opened;
 
     @ParameterizedTest
     @EnumSource
@@ -127,15 +131,13 @@ class TamperedTest {
                 "delete from audit where number = 17",
                 "update audit_head set number = 16, hash = '" + before.hash() + "'");
         assertEquals(List.of(), verify().faults());
-        try (Store store = open()) {
-            assertEquals(
-                    List.of(new Fault("audit row 17", "was noted elsewhere and is missing; the trail ends before it")),
-                    store.audit().verify(noted).faults());
-            store.audit().note(Filled.ANNA, Act.VIEWED, new Subject("case", "foxglove-2/1"));
-            assertEquals(
-                    List.of(new Fault("audit row 17", "is not the row noted elsewhere; the trail was written anew")),
-                    store.audit().verify(noted).faults());
-        }
+        assertEquals(
+                List.of(new Fault("audit row 17", "was noted elsewhere and is missing; the trail ends before it")),
+                store().audit().verify(noted).faults());
+        store().audit().note(Filled.ANNA, Act.VIEWED, new Subject("case", "foxglove-2/1"));
+        assertEquals(
+                List.of(new Fault("audit row 17", "is not the row noted elsewhere; the trail was written anew")),
+                store().audit().verify(noted).faults());
     }
 
     @ParameterizedTest
@@ -144,9 +146,7 @@ class TamperedTest {
         begin(engine);
         tamper("delete from audit_head");
         assertFirst("audit row 1", "was added without the head");
-        try (Store store = open()) {
-            assertThrows(FaultyInput.class, () -> store.cases().save(Filled.ANNA, "c", Cases.NONE, "{}"));
-        }
+        assertThrows(FaultyInput.class, () -> store().cases().save(Filled.ANNA, "c", Cases.NONE, "{}"));
     }
 
     @ParameterizedTest
@@ -208,10 +208,8 @@ class TamperedTest {
     void anOlderStatePutBack_isFound(Engine engine) throws SQLException {
         begin(engine);
         tamper("create table older as select * from users");
-        try (Store store = open()) {
-            User anna = store.users().find("anna").orElseThrow();
-            store.users().save(Filled.ANNA, anna.in(UserState.LEFT));
-        }
+        User anna = store().users().find("anna").orElseThrow();
+        store().users().save(Filled.ANNA, anna.in(UserState.LEFT));
         assertEquals(List.of(), verify().faults());
         tamper("update users set version = (select version from older), state = (select state from older),"
                 + " seal = (select seal from older), audit_number = (select audit_number from older)");
@@ -227,13 +225,17 @@ class TamperedTest {
     private void begin(Engine on) throws SQLException {
         engine = on;
         place = engine.freshPlace(folder);
-        try (Store store = open()) {
-            Filled.fill(store);
-        }
+        opened = Store.open(place, new SteppingClock());
+        Filled.fill(opened);
     }
 
-    private Store open() {
-        return Store.open(place, new SteppingClock());
+    private Store store() {
+        return Objects.requireNonNull(opened);
+    }
+
+    @AfterEach
+    void close() {
+        store().close();
     }
 
     private void tamper(String... statements) throws SQLException {
@@ -241,9 +243,7 @@ class TamperedTest {
     }
 
     private Verification verify() {
-        try (Store store = open()) {
-            return store.audit().verify();
-        }
+        return store().audit().verify();
     }
 
     private void assertFirst(String where, String says) {
@@ -254,9 +254,7 @@ class TamperedTest {
     }
 
     private AuditRow row(long number) {
-        try (Store store = open()) {
-            return store.audit().newest(new Page(number + 1, 1)).get(0);
-        }
+        return store().audit().newest(new Page(number + 1, 1)).get(0);
     }
 
     private static String forged(AuditRow row, String actor) {
