@@ -25,6 +25,7 @@ import picocli.CommandLine.ExitCode;
             SheetCommand.class,
             NoteCommand.class,
             CasesCommand.class,
+            AuditCommand.class,
             RulesCommand.class,
             FhirCommand.class,
             SchemaCommand.class,

@@ -31,7 +31,7 @@ final class OutputFile {
 
     /** What goes into a file, bit by bit. */
     interface Filling {
-        void fill(OutputStream out) throws IOException;
+        void to(OutputStream out) throws IOException;
     }
 
     /** How a file that is written takes its name. */
@@ -106,11 +106,7 @@ final class OutputFile {
         write(out -> out.write(bytes));
     }
 
-    /**
-     * The same for what is too long to hold at once.
-     *
-     * @throws FaultyInput as above
-     */
+    /** The same of what is too long to be held at once. */
     void write(Filling filling) {
         Path half = path.resolveSibling(path.getFileName() + HALF_WRITTEN);
         try {
@@ -139,7 +135,7 @@ final class OutputFile {
     private static void fill(Path half, Filling filling) throws IOException {
         try (FileChannel file = FileChannel.open(half, StandardOpenOption.WRITE)) {
             BufferedOutputStream out = new BufferedOutputStream(Channels.newOutputStream(file));
-            filling.fill(out);
+            filling.to(out);
             out.flush();
             file.force(true); // the name must never reach the disk before what it names
         }
