@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.tunica.knowledge.FieldDecision;
 import org.tunica.pastcases.AnonymityReport;
 import org.tunica.plan.Advice;
@@ -76,7 +77,17 @@ final class AnonymityText {
                         SAYS.get(decision) + ": "
                                 + (decision == FieldDecision.KEPT || decision == FieldDecision.ROUNDED
                                         ? names.size() + " fields"
-                                        : String.join(", ", names))));
+                                        : names.stream()
+                                                .map(AnonymityText::plain)
+                                                .distinct()
+                                                .collect(Collectors.joining(", ")))));
+    }
+
+    /** {@code Patient.ageYears} reads "age years". */
+    private static String plain(String field) {
+        return field.substring(field.lastIndexOf('.') + 1)
+                .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
+                .toLowerCase(Locale.ROOT);
     }
 
     private static String rare(AnonymityReport report) {
@@ -93,7 +104,7 @@ final class AnonymityText {
         String small = report.below() == 0
                 ? "None stands in a smaller group."
                 : report.below() + " of " + report.cases() + " stand in smaller groups ("
-                        + percent(report.below(), report) + "): they were not held back when they came in.";
+                        + percent(report.below(), report) + "): they came in by import or were invented.";
         return "k = " + report.k() + " (asked: " + report.kAsked() + "): the smallest group that looks alike has "
                 + report.k() + ". " + small + " Distinct l = " + report.distinctL()
                 + ": of the least varied group "

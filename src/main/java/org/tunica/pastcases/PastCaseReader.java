@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.JsonText;
 import org.tunica.knowledge.Knowledge;
@@ -48,6 +49,14 @@ public final class PastCaseReader {
     }
 
     private WaitingCase read(String what, byte[] bytes, String format) {
+        try {
+            return strictly(what, bytes, format);
+        } catch (FaultyInput e) {
+            throw Discreet.of(e);
+        }
+    }
+
+    private WaitingCase strictly(String what, byte[] bytes, String format) {
         Faults faults = new Faults();
         FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
         faults.throwIfAny(what);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -95,6 +96,28 @@ class PlantedIdentifiersTest {
         for (Finished one : refused) {
             FaultyInput faulty = assertThrows(FaultyInput.class, () -> anonymise(one));
             assertEquals(List.of(), leaks.in(faulty.getMessage(), names), faulty.getMessage());
+        }
+    }
+
+    /** A faulty line of a base may hold a name anywhere; messages about it end in logs. */
+    @Test
+    void faultyLines_areToldWithoutWhatStoodThere() {
+        String name = "Thornbury 5551234";
+        for (String faulty : List.of(
+                PastCaseReaderTest.INVENTED.replace("\"thigh\"", "\"" + name + "\""),
+                PastCaseReaderTest.INVENTED.replace("site-a1", name),
+                PastCaseReaderTest.INVENTED.replace("\"C2,4as,Ep,As(GSVa),Pr\"", "\"" + name + "\""),
+                PastCaseReaderTest.INVENTED.replace("\"invented\"", "\"Thornbury\":5551234,\"invented\""),
+                PastCaseReaderTest.INVENTED.replace("7.4", "5551234"),
+                PastCaseReaderTest.INVENTED.replace("7.4", "\"" + name + "\""),
+                PastCaseReaderTest.INVENTED.replace("7.4", "Thornbury"),
+                PastCaseReaderTest.INVENTED.replace("\"L1\"", "\"" + name + "\""),
+                PastCaseReaderTest.INVENTED.replace("no pain", name))) {
+            FaultyInput told = assertThrows(
+                    FaultyInput.class,
+                    () -> TUNICA.readPastCase("line 1", faulty.getBytes(StandardCharsets.UTF_8)),
+                    faulty);
+            assertEquals(List.of(), leaks.in(told.getMessage(), List.of(name)), told.getMessage());
         }
     }
 
