@@ -429,6 +429,11 @@ public final class Tunica {
         return new JsonSchemas(knowledge).ofFollowUp();
     }
 
+    /** The JSON Schema of a past case, with the words and ranges of this release. */
+    public String pastCaseSchema() {
+        return new JsonSchemas(knowledge).ofPastCase();
+    }
+
     /** What a reviewer of these rules can ask of them. */
     public RuleReview review() {
         return RuleReview.of(bundle, knowledge, rules);
