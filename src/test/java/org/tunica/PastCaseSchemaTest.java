@@ -24,7 +24,6 @@ class PastCaseSchemaTest {
     /** What holds between values, the inside of a notation, and what the words of a note give away. */
     private static final Pattern ONLY_THE_READER_SEES = Pattern.compile(".*("
             + "must be the id of the past case.*|holds what the anonymiser would take out.*"
-            + "|must be a band such as.*"
             + "|the straight part cannot be longer than lengthCm|the wall cannot be thicker than the open lumen is wide"
             + "|a relaxed vein cannot be narrower than the same vein in spasm|stands twice.*|put its segments together"
             + "|does not go with sex male.*|is true, while patient.conditions does not list.*"
