@@ -18,11 +18,12 @@ import org.tunica.heat.BenchFile;
 import org.tunica.heat.Calibration;
 import org.tunica.heat.CalibrationReport;
 import org.tunica.heat.HeatNumbers;
+import org.tunica.invented.InventedLibrary;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
-import org.tunica.outcomes.SegmentOutcomes;
+import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
 import org.tunica.pastcases.AnonymityLimits;
@@ -30,6 +31,7 @@ import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
+import org.tunica.picture.ChartWords;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
@@ -229,6 +231,11 @@ public final class Tunica {
         return new PastCaseReader(knowledge).read(what, json);
     }
 
+    /** Finished cases that nobody ever was, the same for the same seed. */
+    public InventedLibrary inventedLibrary(long seed) {
+        return new InventedLibrary(knowledge, seed);
+    }
+
     /** A past case as JSON on one line, {@code tunica-past/1}, as it stands in a case base. */
     public String toLine(PastCase pastCase) {
         return JsonOutput.line(pastCase);
@@ -298,7 +305,7 @@ public final class Tunica {
     }
 
     /** The words and the table that go with a heat window. */
-    public WindowWords words(SegmentWindow window) {
+    public ChartWords words(SegmentWindow window) {
         return WindowWords.of(window, release);
     }
 
@@ -409,7 +416,7 @@ public final class Tunica {
         used.addAll(FirmAdviser.ids());
         used.addAll(FollowUpLimits.IDS);
         used.addAll(ScanPlan.IDS);
-        used.addAll(SegmentOutcomes.IDS);
+        used.addAll(OutcomeNumbers.IDS);
         used.addAll(DeliveredLimits.IDS);
         used.addAll(Similarity.IDS);
         used.addAll(AnonymityLimits.IDS);

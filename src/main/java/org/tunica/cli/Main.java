@@ -26,6 +26,7 @@ import picocli.CommandLine.ExitCode;
             CasesCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
+            ServeCommand.class,
             CommandLine.HelpCommand.class
         },
         mixinStandardHelpOptions = true,
@@ -35,7 +36,17 @@ public final class Main {
 
     /** Runs the program and ends it with its exit code. */
     public static void main(String[] args) {
+        logOnlyWhenServing(args);
         System.exit(run(args, utf8(System.out), utf8(System.err)));
+    }
+
+    /** Libraries log through one door; a command has nothing to say there, a server has, and each start pays for one alone. */
+    private static void logOnlyWhenServing(String[] args) {
+        boolean serves = args.length > 0 && args[0].equals("serve");
+        System.setProperty("slf4j.internal.verbosity", "WARN");
+        System.setProperty(
+                "slf4j.provider",
+                serves ? "ch.qos.logback.classic.spi.LogbackServiceProvider" : "org.slf4j.nop.NOPServiceProvider");
     }
 
     /** JSON is UTF-8 whatever the locale. */

@@ -7,17 +7,17 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tunica.heat.HeatWindow;
 import org.tunica.physics.SegmentWindow;
-import org.tunica.picture.WindowWords;
+import org.tunica.picture.ChartWords;
 
 /** A heat window as plain text: a map in letters where there is one, the table, the notes. */
 final class WindowText {
     private static final int ROOMY = 75;
 
     private final SegmentWindow window;
-    private final WindowWords words;
+    private final ChartWords words;
     private final int width;
 
-    WindowText(SegmentWindow window, WindowWords words, int width) {
+    WindowText(SegmentWindow window, ChartWords words, int width) {
         this.window = window;
         this.words = words;
         this.width = width;

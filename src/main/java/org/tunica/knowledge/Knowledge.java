@@ -24,6 +24,8 @@ import org.tunica.casefile.PlausibleRange;
  * @param afterCare what scans look for afterwards and what is done about a clot, by id
  * @param plain words and figures for patients
  * @param rates how many treated veins stayed closed, by id
+ * @param invented from what made-up past cases are drawn, by id
+ * @param words what may stay of a free text in a past case
  * @param likeness how alike the attributes of two treated segments are, by id, in order of id
  */
 public record Knowledge(
@@ -43,6 +45,8 @@ public record Knowledge(
         Map<String, Statement> afterCare,
         PlainWords plain,
         Map<String, PublishedRate> rates,
+        Map<String, Distribution> invented,
+        ClinicalWords words,
         Map<String, LikenessRule> likeness,
         Glossary glossary)
         implements KnownWords {
@@ -104,6 +108,19 @@ public record Knowledge(
             throw new IllegalArgumentException("no sentence " + id + " in knowledge/after-care.yaml");
         }
         return statement;
+    }
+
+    /**
+     * From what a part of a made-up case is drawn, by id.
+     *
+     * @throws IllegalArgumentException when there is none of that id
+     */
+    public Distribution invented(String id) {
+        Distribution distribution = invented.get(id);
+        if (distribution == null) {
+            throw new IllegalArgumentException("no distribution " + id + " in knowledge/invented.yaml");
+        }
+        return distribution;
     }
 
     /**

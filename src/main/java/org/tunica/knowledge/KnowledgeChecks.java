@@ -42,12 +42,17 @@ final class KnowledgeChecks {
             listedByItsChange(id, quantity.provenance().change());
         });
         knowledge.rates().values().forEach(this::rate);
+        knowledge.invented().forEach((id, drawn) -> {
+            provenance(place(id), drawn.provenance());
+            listedByItsChange(id, drawn.provenance().change());
+        });
         knowledge.likeness().values().forEach(this::likeness);
         knowledge.measurements().forEach(this::measurement);
         everyNumberHasItsRange();
         knowledge.techniques().values().forEach(this::technique);
         knowledge.principles().values().forEach(this::statement);
         knowledge.afterCare().values().forEach(this::statement);
+        provenance("knowledge/vocabulary.yaml: units", knowledge.words().provenance());
         knowledge.changes().values().forEach(this::change);
         knowledge
                 .glossary()
@@ -207,7 +212,7 @@ final class KnowledgeChecks {
     }
 
     private Stream<String> listable() {
-        return Stream.of(knowledge.quantities(), knowledge.rates(), knowledge.likeness())
+        return Stream.of(knowledge.quantities(), knowledge.rates(), knowledge.invented(), knowledge.likeness())
                 .flatMap(all -> all.keySet().stream());
     }
 

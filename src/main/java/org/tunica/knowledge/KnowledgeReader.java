@@ -22,6 +22,7 @@ final class KnowledgeReader {
     /** Files of quantities next to the folder of limits. */
     private static final List<String> QUANTITY_PREFIXES = List.of(
             "knowledge/session",
+            "knowledge/outcomes",
             "knowledge/follow-up.yaml",
             "knowledge/anonymity.yaml",
             "knowledge/limits/",
@@ -69,6 +70,8 @@ final class KnowledgeReader {
                         entries("knowledge/plain/figures", PlainReader::figure),
                         entries("knowledge/plain/sheet", KnowledgeReader::statement)),
                 entries("knowledge/rates", RateReader::rate),
+                entries("knowledge/invented", DistributionReader::distribution),
+                WordsReader.read(file("knowledge/vocabulary.yaml")),
                 entries("knowledge/similarity.yaml", LikenessReader::rule),
                 glossary);
         noStrangers();
@@ -261,6 +264,8 @@ final class KnowledgeReader {
                 "knowledge/after-care",
                 "knowledge/plain/",
                 "knowledge/rates",
+                "knowledge/invented",
+                "knowledge/vocabulary.yaml",
                 "knowledge/similarity.yaml",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",

@@ -14,27 +14,11 @@ import org.tunica.treatment.TreatedSegment;
 
 /** Reads from past cases what became of each treated segment. Safe for several threads. */
 public final class SegmentOutcomes {
-    /** The horizon of one year, of which most published rates are. */
-    static final String YEAR = "follow-up.horizon.year";
-
-    /** The ids of knowledge/ it reads, in the order of their days. */
-    public static final List<String> IDS = List.of(
-            "follow-up.horizon.week",
-            "follow-up.horizon.six-weeks",
-            "follow-up.horizon.half-year",
-            YEAR,
-            "follow-up.horizon.three-years");
-
     private final Knowledge knowledge;
 
     /** A reader with the definitions of a release. */
     public SegmentOutcomes(Knowledge knowledge) {
         this.knowledge = knowledge;
-    }
-
-    /** The days at which closure is counted, in order. */
-    public List<Horizon> horizons() {
-        return IDS.stream().map(id -> Horizon.of(knowledge, id)).toList();
     }
 
     /** One outcome for each segment that was treated with a technique on record, followed or not. */

@@ -4,7 +4,8 @@
  *
  * <p>In: past cases. Out: {@link org.tunica.outcomes.SegmentOutcome}s, one for each treated segment. Days of count are those of
  * {@code knowledge/follow-up.yaml}. Segments counted by different definitions of closure are never put together. May import
- * {@code casefile}, {@code knowledge}, {@code treatment}, {@code pastcases}.
+ * {@code casefile}, {@code knowledge}, {@code plan}, {@code treatment}, {@code pastcases}, {@code statistics}, {@code paper},
+ * {@code picture}.
  */
 @NullMarked
 package org.tunica.outcomes;

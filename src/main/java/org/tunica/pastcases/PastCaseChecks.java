@@ -26,7 +26,8 @@ final class PastCaseChecks {
         return OptionalInt.of(whole);
     }
 
-    static void check(PastCase read, Faults faults) {
+    static void check(PastCase read, NoteScrubber scrubber, Faults faults) {
+        notes(read, scrubber, faults);
         patient(read.caseFile().patient(), faults);
         sameReference(read, "$.caseFile", read.caseFile().caseRef(), faults);
         sameReference(read, "$.followUp", read.followUp().caseRef(), faults);
@@ -34,6 +35,17 @@ final class PastCaseChecks {
             String place = "$.delivered[" + i + "]";
             sameReference(read, place, read.delivered().get(i).caseRef(), faults);
             session(read.delivered().get(i), place, faults);
+        }
+    }
+
+    /** The text itself stays out of the message: it could hold what it must not. */
+    private static void notes(PastCase read, NoteScrubber scrubber, Faults faults) {
+        for (int i = 0; i < read.notes().size(); i++) {
+            if (!scrubber.clean(read.notes().get(i))) {
+                faults.add(
+                        "$.notes[" + i + "]",
+                        "holds what the anonymiser would take out: only words of knowledge/vocabulary.yaml and numbers with units stay");
+            }
         }
     }
 

@@ -17,10 +17,12 @@ public final class PastCaseReader {
     private static final Pattern SITE = Pattern.compile(PastCase.SITE);
 
     private final Knowledge knowledge;
+    private final NoteScrubber scrubber;
 
     /** A reader that knows the words and ranges of a release. */
     public PastCaseReader(Knowledge knowledge) {
         this.knowledge = knowledge;
+        this.scrubber = new NoteScrubber(knowledge);
     }
 
     /**
@@ -37,7 +39,7 @@ public final class PastCaseReader {
         PastCase read = pastCase(root, faults);
         root.done();
         faults.throwIfAny(what);
-        PastCaseChecks.check(read, faults);
+        PastCaseChecks.check(read, scrubber, faults);
         faults.throwIfAny(what);
         return read;
     }

@@ -7,33 +7,18 @@ import org.tunica.casefile.Segment;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.plan.Advice;
 
-/**
- * What stands beside a heat window, the same in a picture and in a text.
- *
- * @param title segment and technique
- * @param subtitle what the window is computed for
- * @param caption what the table tells, to stand above it
- * @param header head of the table, one cell a column
- * @param rows rows of the table
- * @param notes sentences beneath, the most important first, the caution last
- */
-public record WindowWords(
-        String title,
-        String subtitle,
-        String caption,
-        List<String> header,
-        List<List<String>> rows,
-        List<String> notes) {
+/** The words and the table of a heat window. */
+public final class WindowWords {
+    private WindowWords() {}
 
     /** Words for a window under a release of rules and knowledge. */
-    public static WindowWords of(SegmentWindow window, Advice.Release release) {
+    public static ChartWords of(SegmentWindow window, Advice.Release release) {
         WindowTable table = new WindowTable(window);
         WindowNotes written = new WindowNotes(window);
         List<String> notes = new ArrayList<>(written.all());
         notes.add(release.state().word().toUpperCase(Locale.ROOT) + " knowledge " + release.version() + ". "
                 + Advice.CAUTION);
-        return new WindowWords(
-                title(window), subtitle(window), written.caption(), table.header(), table.rows(), List.copyOf(notes));
+        return new ChartWords(title(window), subtitle(window), written.caption(), table.header(), table.rows(), notes);
     }
 
     private static String title(SegmentWindow window) {

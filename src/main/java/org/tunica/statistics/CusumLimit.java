@@ -38,12 +38,10 @@ public record CusumLimit(double limit, CusumWish wish, CusumWish.Reached reached
     }
 
     private static List<InControlRun> runs(CusumWish wish, CusumWeight weight, InControl inControl) {
-        double[] chances = inControl.failureProbabilities().stream()
-                .mapToDouble(Double::doubleValue)
-                .toArray();
+        WeightedMix mix = WeightedMix.of(inControl.failureProbabilities(), weight);
         SplittableRandom seeds = new SplittableRandom(inControl.seed());
         return IntStream.range(0, inControl.runs())
-                .mapToObj(run -> new InControlRun(chances, weight, wish.horizonCases(), seeds.split()))
+                .mapToObj(run -> new InControlRun(mix, wish.horizonCases(), seeds.split()))
                 .toList();
     }
 

@@ -8,9 +8,7 @@ import java.util.SplittableRandom;
  * the first signal can be told for every limit up to the highest asked, and is followed no further than that takes.
  */
 final class InControlRun {
-    private final double[] chances;
-    private final double[] ofFailure;
-    private final double[] ofSuccess;
+    private final WeightedMix mix;
     private final SplittableRandom random;
     private final int horizonCases;
     private double score;
@@ -19,13 +17,8 @@ final class InControlRun {
     private double[] heights = {0};
     private int[] reachedAt = {0};
 
-    /** @param chances the mix of cases, with the weights of each in the same order */
-    InControlRun(double[] chances, CusumWeight weight, int horizonCases, SplittableRandom random) {
-        this.chances = chances;
-        this.ofFailure =
-                Arrays.stream(chances).map(chance -> weight.of(chance, true)).toArray();
-        this.ofSuccess =
-                Arrays.stream(chances).map(chance -> weight.of(chance, false)).toArray();
+    InControlRun(WeightedMix mix, int horizonCases, SplittableRandom random) {
+        this.mix = mix;
         this.horizonCases = horizonCases;
         this.random = random;
     }
@@ -43,9 +36,7 @@ final class InControlRun {
     }
 
     private void next() {
-        int drawn = random.nextInt(chances.length);
-        boolean failed = random.nextDouble() < chances[drawn];
-        score = Math.max(0, score + (failed ? ofFailure[drawn] : ofSuccess[drawn]));
+        score = Math.max(0, score + mix.draw(random));
         cases++;
         if (score > heights[records]) {
             records++;

@@ -30,6 +30,8 @@ final class Altered {
                 all.afterCare(),
                 all.plain(),
                 all.rates(),
+                all.invented(),
+                all.words(),
                 all.likeness(),
                 all.glossary());
     }

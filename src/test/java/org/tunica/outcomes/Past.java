@@ -10,6 +10,7 @@ import org.tunica.pastcases.PastCaseReader;
 /** Invented past cases of one treated segment over 36 cm, written by hand for tests. */
 final class Past {
     static final Knowledge KNOWLEDGE = Knowledge.of(Bundle.shipped());
+    static final OutcomeNumbers NUMBERS = OutcomeNumbers.of(KNOWLEDGE);
     static final SegmentOutcomes OUTCOMES = new SegmentOutcomes(KNOWLEDGE);
 
     private static final String LINE = """

@@ -17,7 +17,7 @@ import org.tunica.treatment.Complication;
 
 /** Invented courses of one segment; days of count and their windows are customary, no source. */
 class SegmentOutcomeTest {
-    private static final Horizon YEAR = Past.OUTCOMES.horizons().get(3);
+    private static final Horizon YEAR = Past.NUMBERS.year();
 
     @Test
     void aVeinSeenClosedAndThenOpen_countsAsOpenFromTheMiddle() {
@@ -52,8 +52,7 @@ class SegmentOutcomeTest {
         assertTrue(outcome.staying().orElseThrow().failed());
         assertEquals(200, outcome.staying().orElseThrow().daysAfter());
         assertEquals(Optional.of(false), outcome.closedAt(YEAR));
-        assertEquals(
-                Optional.of(true), outcome.closedAt(Past.OUTCOMES.horizons().get(0)));
+        assertEquals(Optional.of(true), outcome.closedAt(Past.NUMBERS.horizons().get(0)));
     }
 
     @Test

@@ -85,6 +85,14 @@ class PastCaseReaderTest {
                         .replace("2024,", "20240,")));
     }
 
+    @Test
+    void noteThatTheScrubberWouldChange_isRefusedWithoutBeingShown() {
+        String named = INVENTED.replace("no pain", "no pain, says Dr Short");
+        assertEquals(List.of("$.notes[0]"), places(named));
+        FaultyInput faulty = assertThrows(FaultyInput.class, () -> read(named));
+        assertTrue(!faulty.getMessage().contains("Short"), faulty.getMessage());
+    }
+
     private static PastCase read(String text) {
         return TUNICA.readPastCase("past case", text.getBytes(StandardCharsets.UTF_8));
     }

@@ -123,7 +123,7 @@ class WindowPictureTest {
     void heldDevices_getATableAndSaySo(String technique, String repeats, String first) throws Exception {
         SegmentWindow window = window(technique);
         assertTrue(window.map().isEmpty());
-        WindowWords words = TUNICA.words(window);
+        ChartWords words = TUNICA.words(window);
         assertTrue(words.caption().contains("neither power nor pullback"), words.caption());
         assertTrue(words.caption().contains("number of " + repeats), words.caption());
         assertTrue(words.rows().get(0).get(0).startsWith(first));
@@ -136,7 +136,7 @@ class WindowPictureTest {
         segment(tree).remove("nerve");
         segment(tree).remove("depthToSkinMm");
         SegmentWindow window = window(tree, "laser-1470-radial");
-        WindowWords words = TUNICA.words(window);
+        ChartWords words = TUNICA.words(window);
         assertEquals(
                 2,
                 words.notes().stream()
@@ -169,7 +169,7 @@ class WindowPictureTest {
     void veinThatKeepsItsBlood_saysSo() {
         CaseTree tree = CaseTree.demo("straight-thigh-trunk");
         ((ObjectNode) tree.root().get("patient").get("canLie")).put("headDown", false);
-        WindowWords words = TUNICA.words(window(tree, "laser-1470-radial"));
+        ChartWords words = TUNICA.words(window(tree, "laser-1470-radial"));
         assertTrue(words.subtitle().contains("BLOOD LEFT IN THE VEIN"), words.subtitle());
         assertTrue(String.join(" ", words.notes()).contains("extrapolated"));
     }

@@ -47,10 +47,9 @@ class CusumLimitTest {
     private static CusumWish.Reached reached(CusumWish wish, ChainRunLength chain, int limitSteps) {
         double limit = (limitSteps - 0.5) * chain.step();
         SplittableRandom seeds = new SplittableRandom(SEED);
-        double[] chances = {chain.failureProbability()};
-        CusumWeight weight = new CusumWeight(chain.oddsRatio());
+        WeightedMix mix = WeightedMix.of(List.of(chain.failureProbability()), new CusumWeight(chain.oddsRatio()));
         return wish.reached(IntStream.range(0, 4000)
-                .map(run -> new InControlRun(chances, weight, wish.horizonCases(), seeds.split()).signalledAt(limit))
+                .map(run -> new InControlRun(mix, wish.horizonCases(), seeds.split()).signalledAt(limit))
                 .toArray());
     }
 
@@ -92,7 +91,7 @@ class CusumLimitTest {
     @Test
     void runAndChart_signalAtTheSameCase() {
         SplittableRandom random = new SplittableRandom(SEED);
-        InControlRun run = new InControlRun(new double[] {0.2}, new CusumWeight(2), 10_000, random.split());
+        InControlRun run = new InControlRun(WeightedMix.of(List.of(0.2), new CusumWeight(2)), 10_000, random.split());
         int signalled = run.signalledAt(2);
         SplittableRandom again = new SplittableRandom(SEED).split();
         List<RiskedOutcome> outcomes = IntStream.range(0, signalled)
