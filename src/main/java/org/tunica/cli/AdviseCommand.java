@@ -1,9 +1,12 @@
 package org.tunica.cli;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.plan.Advice;
+import org.tunica.similar.CaseLibrary;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -22,6 +25,12 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Print the advice as JSON (tunica-advice/1).")
     private boolean json;
+
+    @Option(
+            names = "--cases",
+            paramLabel = "FOLDER",
+            description = "Show the past segments of a case base that are most alike beside each segment.")
+    private Optional<Path> cases = Optional.empty();
 
     @Option(names = "--why", description = "Add every reason with its rule, source, standing and limits.")
     private boolean why;
@@ -45,9 +54,18 @@ final class AdviseCommand implements Callable<Integer> {
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
         CaseFile caseFile = tunica.readCase(file, bytes);
-        Advice advice = tunica.advise(caseFile);
+        Advice advice = advice(tunica, caseFile);
         String text = json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width, why).of(advice);
         spec.commandLine().getOut().print(text);
         return 0;
+    }
+
+    private Advice advice(Tunica tunica, CaseFile caseFile) {
+        if (cases.isEmpty()) {
+            return tunica.advise(caseFile);
+        }
+        try (CaseLibrary library = tunica.cases(cases.get())) {
+            return tunica.advise(caseFile, library);
+        }
     }
 }

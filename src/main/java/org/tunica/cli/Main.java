@@ -21,6 +21,7 @@ import picocli.CommandLine.ExitCode;
             CalibrateCommand.class,
             PlanCommand.class,
             FollowUpCommand.class,
+            SimilarCommand.class,
             SheetCommand.class,
             NoteCommand.class,
             CasesCommand.class,

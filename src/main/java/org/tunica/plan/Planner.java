@@ -132,6 +132,7 @@ public final class Planner {
                 derived(derived),
                 Ranking.rank(written),
                 NearMissWriter.write(rules.nearMisses(facts, verdicts), judged),
+                Optional.empty(),
                 Optional.empty());
     }
 

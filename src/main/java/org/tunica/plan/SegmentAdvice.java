@@ -12,6 +12,7 @@ import org.tunica.casefile.Segment;
  * @param nearMisses numbers that lie so close to a limit that a little difference would change how a technique stands;
  *     the gravest and nearest first
  * @param firmness how firm the ranking is; absent when nothing is ranked
+ * @param similar past segments like this one, for people to read; absent unless they were asked for
  */
 public record SegmentAdvice(
         String ref,
@@ -21,11 +22,18 @@ public record SegmentAdvice(
         DerivedAdvice derived,
         List<OptionAdvice> options,
         List<NearMissAdvice> nearMisses,
-        Optional<FirmnessAdvice> firmness) {
+        Optional<FirmnessAdvice> firmness,
+        Optional<SimilarAdvice> similar) {
 
     /** The same with how firm the ranking is. */
     public SegmentAdvice with(List<OptionAdvice> newOptions, FirmnessAdvice newFirmness) {
-        return new SegmentAdvice(ref, side, vein, level, derived, newOptions, nearMisses, Optional.of(newFirmness));
+        return new SegmentAdvice(
+                ref, side, vein, level, derived, newOptions, nearMisses, Optional.of(newFirmness), similar);
+    }
+
+    /** The same with past segments beside it; nothing else of it can change. */
+    public SegmentAdvice with(SimilarAdvice past) {
+        return new SegmentAdvice(ref, side, vein, level, derived, options, nearMisses, firmness, Optional.of(past));
     }
 
     /**

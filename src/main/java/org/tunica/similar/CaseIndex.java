@@ -155,9 +155,7 @@ final class CaseIndex implements AutoCloseable {
     private At at(int doc, double score) throws IOException {
         LeafReaderContext leaf = reader.leaves().get(ReaderUtil.subIndex(doc, reader.leaves()));
         return new At(
-                value(leaf, doc, SegmentDocument.WHERE),
-                Entry.place(value(leaf, doc, SegmentDocument.ORDER)),
-                score);
+                value(leaf, doc, SegmentDocument.WHERE), Entry.place(value(leaf, doc, SegmentDocument.ORDER)), score);
     }
 
     private static long value(LeafReaderContext leaf, int doc, String field) throws IOException {

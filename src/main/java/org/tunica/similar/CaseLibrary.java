@@ -20,6 +20,8 @@ import org.tunica.physics.Physics;
 
 /** Past segments that can be searched, by how alike they are to one of a case, by words, or both. Safe for several threads. */
 public final class CaseLibrary implements AutoCloseable {
+    private static final String CASES = "cases.jsonl";
+    private static final String INDEX = "index";
     private static final int VERSION_DIGITS = 16;
 
     private final Knowledge knowledge;
@@ -53,18 +55,20 @@ public final class CaseLibrary implements AutoCloseable {
     }
 
     /**
-     * A library whose index is kept in a folder, and built there when it is lost, damaged or of other cases.
+     * The released cases of a case base. Their index is kept beside them, and built when it is lost, damaged or of other cases.
      *
+     * @param folder of the case base
      * @throws org.tunica.casefile.FaultyInput when a case cannot be read
      */
-    public static CaseLibrary kept(CaseSource source, Path folder, Knowledge knowledge, Physics physics) {
-        return new CaseLibrary(knowledge, physics, source, Optional.of(folder));
+    public static CaseLibrary of(Path folder, Knowledge knowledge, Physics physics) {
+        CaseLines lines = new CaseLines(folder.resolve(CASES), knowledge);
+        return new CaseLibrary(knowledge, physics, lines, Optional.of(folder.resolve(INDEX)));
     }
 
     /** Different whenever the index would be: cases, columns, words, the way texts are cut, the format of the library. */
     private String version(Vocabulary vocabulary) {
-        List<String> parts = new ArrayList<>(List.of(
-                source.digest(), "schema " + CaseIndex.SCHEMA, "standard analyzer", Version.LATEST.toString()));
+        List<String> parts = new ArrayList<>(
+                List.of(source.digest(), "schema " + CaseIndex.SCHEMA, "standard analyzer", Version.LATEST.toString()));
         for (Field field : Field.values()) {
             parts.add(field.word() + vocabulary.of(field));
         }

@@ -244,7 +244,8 @@ class PatientSheetTest {
                 sound.derived(),
                 List.of(standingSo),
                 sound.nearMisses(),
-                sound.firmness());
+                sound.firmness(),
+                sound.similar());
         Advice advice = new Advice(
                 SOUND.format(), SOUND.caseRef(), SOUND.release(), SOUND.seed(), SOUND.caution(), List.of(segment));
         return SHEETS.of(advice, Map.of(sound.ref(), technique));
