@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.standard.StandardAnalyzer;
@@ -123,6 +124,13 @@ final class CaseIndex implements AutoCloseable {
 
     int size() {
         return reader.numDocs();
+    }
+
+    /** How many segments are made up. */
+    int invented() throws IOException {
+        SimilarFilter madeUp = new SimilarFilter(
+                Optional.empty(), Optional.empty(), Optional.of(true), Optional.empty(), Optional.empty());
+        return new IndexSearcher(reader).count(new Filters(analyzer).of(madeUp));
     }
 
     /** The segments most like a question. */

@@ -9,6 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.apache.lucene.util.Version;
@@ -94,9 +95,30 @@ public final class CaseLibrary implements AutoCloseable {
         return profiler.treated(past.pastCase().caseFile(), past.limb(), past.segment(), past.delivered());
     }
 
-    /** Where its cases come from. */
-    public CaseSource source() {
-        return source;
+    /** Whether any of its cases is made up. */
+    public boolean invented() {
+        return source.invented() || inventedSegments() > 0;
+    }
+
+    /** What it is, in words; what is made up of it says so. */
+    public String says() {
+        int madeUp = inventedSegments();
+        return source.invented() || madeUp == 0
+                ? source.says()
+                : String.format(
+                        Locale.ROOT,
+                        "INVENTED are %,d of the %,d treated segments of these %s. They prove nothing.",
+                        madeUp,
+                        size(),
+                        source.says());
+    }
+
+    private int inventedSegments() {
+        try {
+            return index.invented();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** How many past segments it holds. */

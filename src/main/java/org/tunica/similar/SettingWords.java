@@ -27,10 +27,12 @@ final class SettingWords {
     }
 
     private static Optional<String> heat(DeliveredSegment delivered) {
-        Optional<DeliveredHeat> one = Way.oneSetting(delivered);
-        return one.isPresent()
-                ? one.map(SettingWords::heat)
-                : delivered.stretches().map(stretches -> stretches.size() + " stretches, each with its own setting");
+        Optional<String> main = Way.mainSetting(delivered).map(SettingWords::heat);
+        int stretches = delivered.stretches().map(List::size).orElse(1);
+        if (stretches == 1) {
+            return main;
+        }
+        return Optional.of(stretches + " stretches, the longest: " + main.orElse("not told"));
     }
 
     private static String heat(DeliveredHeat heat) {

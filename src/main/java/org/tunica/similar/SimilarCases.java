@@ -11,7 +11,7 @@ import org.tunica.plan.SimilarAdvice;
  *
  * @param caseRef the name of the case; absent when only words were searched
  * @param base what was searched, in words
- * @param invented whether it is made up
+ * @param invented whether any of it is made up
  * @param pastSegments how many segments it holds
  * @param filter which of them were looked at
  * @param segments for each segment asked about
