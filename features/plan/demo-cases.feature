@@ -10,6 +10,12 @@ Feature: The demo cases come out as a careful specialist would expect
     When adhesive is considered
     Then it comes before foam-polidocanol
 
+  Scenario: of two first choices that are even on points, the one goes first that kills the whole wall more surely
+    Given the demo case straight-thigh-trunk
+    When rf-segmental-7cm is considered
+    Then it stands as preferred
+    And it comes before laser-1470-radial
+
   @HZ-02
   Scenario: below the knee beside the nerve, techniques without heat lead
     Given the demo case below-knee-trunk-near-nerve

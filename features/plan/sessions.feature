@@ -4,7 +4,7 @@ Feature: What do the segments of a leg share, and in which order are they treate
     Given the demo case both-legs-many-segments
     Then the plan takes 1 session
     And the work goes L1,L2,L3,R1,R3,R2
-    And L1 gets laser-1470-radial
+    And L1 gets rf-segmental-7cm
     And L3 gets foam-polidocanol
     And R2 is done prone
 

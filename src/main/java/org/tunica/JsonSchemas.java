@@ -111,7 +111,10 @@ final class JsonSchemas {
                 .withStringPatternResolver(JsonSchemas::pattern)
                 .withArrayMinItemsResolver(JsonSchemas::atLeastOne)
                 .withArrayMaxItemsResolver(JsonSchemas::mostItems)
-                .withArrayUniqueItemsResolver(field -> Set.class.isAssignableFrom(element(field)) ? true : null);
+                .withArrayUniqueItemsResolver(field -> Set.class.isAssignableFrom(element(field))
+                                || field.getDeclaredName().equals("importance")
+                        ? true
+                        : null);
         return config;
     }
 

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
@@ -22,13 +23,20 @@ import org.tunica.heat.CalibrationReport;
 import org.tunica.heat.HeatNumbers;
 import org.tunica.invented.InventedLibrary;
 import org.tunica.knowledge.Bundle;
+import org.tunica.knowledge.CodeFile;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
+import org.tunica.outcomes.Audit;
+import org.tunica.outcomes.AuditQuestion;
+import org.tunica.outcomes.Auditor;
 import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
 import org.tunica.pastcases.AnonymityLimits;
+import org.tunica.pastcases.CaseBase;
+import org.tunica.pastcases.CaseCount;
+import org.tunica.pastcases.CaseProgress;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
@@ -67,6 +75,9 @@ import org.tunica.treatment.Treatment;
 public final class Tunica {
     private static final String DRAFT_VERSION = "0.1.0";
 
+    /** Of the draws by which limits of charts are found; it stands in every audit. */
+    private static final long AUDIT_SEED = 1;
+
     private static @Nullable Tunica shipped;
 
     private final Bundle bundle;
@@ -78,6 +89,7 @@ public final class Tunica {
     private final SessionPlanner sessions;
     private final PatientSheet sheets;
     private final NoteWriter notes;
+    private final Auditor auditor;
     private final Advice.Release release;
 
     private Tunica(Bundle bundle) {
@@ -96,6 +108,7 @@ public final class Tunica {
         this.sheets = accepted(() -> new PatientSheet(knowledge));
         this.notes = accepted(() -> new NoteWriter(knowledge, physics.heatGiven()));
         this.firmness = accepted(() -> new FirmAdviser(knowledge, physics, rules, planner, sessions::minutes));
+        this.auditor = accepted(() -> new Auditor(knowledge, AUDIT_SEED));
         this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
     }
 
@@ -133,6 +146,14 @@ public final class Tunica {
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
         return firmness.firm(caseFile, planner.advise(caseFile, release));
+    }
+
+    /**
+     * The same advice, with the changes that would turn a ranking held against the whole engine; it seeks heat settings for
+     * what nobody measured, which may take a minute a segment.
+     */
+    public Advice adviseConfirmed(CaseFile caseFile) {
+        return firmness.confirmed(caseFile, advise(caseFile));
     }
 
     /** One plan for every segment of a case under what its sessions share. */
@@ -238,6 +259,20 @@ public final class Tunica {
         return new PastCaseReader(knowledge).read(what, json);
     }
 
+    /** The past cases in a folder, which need not be there yet. */
+    public CaseBase caseBase(Path folder) {
+        return new CaseBase(folder, knowledge, this::toLine);
+    }
+
+    /**
+     * Reads every line of a file of past cases and counts.
+     *
+     * @throws org.tunica.casefile.FaultyInput with each faulty line and its number
+     */
+    public CaseCount checkCases(Path file, CaseProgress progress) {
+        return CaseBase.checkFile(file, new PastCaseReader(knowledge), progress);
+    }
+
     /** Finished cases that nobody ever was, the same for the same seed. */
     public InventedLibrary inventedLibrary(long seed) {
         return new InventedLibrary(knowledge, seed);
@@ -286,13 +321,12 @@ public final class Tunica {
         return new SimilarWriter(library, physics).byWords(words, request);
     }
 
-    /** The advice for a case with past segments beside each of its own. They change nothing else of it. */
-    public Advice advise(CaseFile caseFile, CaseLibrary library) {
+    /** An advice with past segments beside each of the case. They change nothing else of it. */
+    public Advice withSimilar(Advice advice, CaseFile caseFile, CaseLibrary library) {
         SimilarCases similar = similar(caseFile, library, SimilarRequest.usual());
-        Advice advice = advise(caseFile);
         List<SegmentAdvice> segments = new ArrayList<>();
         for (int i = 0; i < advice.segments().size(); i++) {
-            segments.add(advice.segments().get(i).with(similar.segments().get(i).similar()));
+            segments.add(advice.segments().get(i).withSimilar(similar.segments().get(i).similar()));
         }
         return new Advice(
                 advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
@@ -301,6 +335,26 @@ public final class Tunica {
     /** Past segments like those of a case as JSON, {@code tunica-similar/1}. */
     public String toJson(SimilarCases similar) {
         return JsonOutput.of(similar);
+    }
+
+    /**
+     * Results of past cases held against published rates and each other.
+     *
+     * @param cases in the order of their base
+     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked
+     */
+    public Audit audit(Stream<PastCase> cases, AuditQuestion question) {
+        return auditor.audit(cases, question);
+    }
+
+    /** An audit as a page without charts. */
+    public Document text(Audit audit) {
+        return auditor.text(audit);
+    }
+
+    /** An audit as JSON, {@code tunica-audit/1}. */
+    public String toJson(Audit audit) {
+        return JsonOutput.of(audit);
     }
 
     /** A treatment as JSON, {@code tunica-treatment/1}. */
@@ -378,6 +432,11 @@ public final class Tunica {
      */
     public WindowPicture picture(SegmentWindow window, int widthPx) {
         return WindowPicture.of(window, words(window), widthPx);
+    }
+
+    /** A case as JSON, {@code tunica-case/1}; {@link #readCase} reads it back. */
+    public String toJson(CaseFile caseFile) {
+        return JsonOutput.of(caseFile);
     }
 
     /** An advice as JSON, {@code tunica-advice/1}; the same advice gives the same bytes. */
@@ -480,6 +539,7 @@ public final class Tunica {
         used.addAll(ScanPlan.IDS);
         used.addAll(OutcomeNumbers.IDS);
         used.addAll(DeliveredLimits.IDS);
+        used.add(CodeFile.MOST_AGE);
         used.addAll(Similarity.IDS);
         used.addAll(AnonymityLimits.IDS);
         Faults faults = new Faults();

@@ -59,8 +59,16 @@ class ArchitectureTest {
     /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
     private static final String WEB = "web";
 
+    /** Packages that ask the front door or keep what comes out of it, and what of ours they may import. */
+    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(
+            Map.ofEntries(arrow("fhir", "front door", "casefile", "knowledge", "plan"), arrow("store", "casefile")));
+
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");
+
+    private static final String[] OF_DATABASES = {
+        "org.springframework.jdbc..", "org.springframework.transaction..", "org.springframework.dao.."
+    };
 
     @ArchTest
     static final ArchRule imports_point_towards_the_case_file = arrows();
@@ -68,7 +76,8 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule every_class_has_a_package_of_the_table = classes()
             .should()
-            .resideInAnyPackage(Stream.concat(MAY_IMPORT.keySet().stream(), Stream.of("cli", WEB, ""))
+            .resideInAnyPackage(Stream.of(MAY_IMPORT.keySet(), BEFORE_THE_FRONT_DOOR.keySet(), Set.of("cli", WEB, ""))
+                    .flatMap(Set::stream)
                     .map(ArchitectureTest::full)
                     .toArray(String[]::new));
 
@@ -80,7 +89,15 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_web_framework_lives_in_web =
-            onlyIn("org.tunica.web", "org.springframework..", "jakarta..", "org.apache.catalina..", "io.micrometer..");
+            onlyIn("org.tunica.web", "jakarta..", "org.apache.catalina..", "io.micrometer..");
+
+    /** Its part for databases alone is at home in store. */
+    @ArchTest
+    static final ArchRule its_other_parts_live_in_web = noClasses()
+            .that(live("org.tunica.web"))
+            .should()
+            .dependOnClassesThat(JavaClass.Predicates.resideInAPackage("org.springframework..")
+                    .and(DescribedPredicate.not(JavaClass.Predicates.resideInAnyPackage(OF_DATABASES))));
 
     @ArchTest
     static final ArchRule yaml_lives_in_knowledge = onlyIn("org.tunica.knowledge", "tools.jackson.dataformat.yaml..");
@@ -129,6 +146,19 @@ class ArchitectureTest {
             .resideInAnyPackage("org.hipparchus..");
 
     @ArchTest
+    static final ArchRule databases_are_spoken_to_in_store = onlyIn(
+            "org.tunica.store",
+            "java.sql..",
+            "javax.sql..",
+            "org.springframework.jdbc..",
+            "org.springframework.transaction..",
+            "org.springframework.dao..",
+            "com.zaxxer..",
+            "org.flywaydb..",
+            "org.sqlite..",
+            "org.postgresql..");
+
+    @ArchTest
     static final ArchRule only_the_command_line_speaks = noClasses()
             .that()
             .resideOutsideOfPackage("org.tunica.cli")
@@ -170,16 +200,18 @@ class ArchitectureTest {
     private static ArchRule arrows() {
         Architectures.LayeredArchitecture arrows =
                 Architectures.layeredArchitecture().consideringOnlyDependenciesInLayers();
-        for (String name : MAY_IMPORT.keySet()) {
+        Map<String, Set<String>> all = new TreeMap<>(MAY_IMPORT);
+        all.putAll(BEFORE_THE_FRONT_DOOR);
+        for (String name : all.keySet()) {
             arrows = arrows.layer(name).definedBy(full(name));
         }
         arrows = arrows.layer("front door").definedBy(full(""));
         arrows = arrows.layer(WEB).definedBy(full(WEB)).layer("cli").definedBy(full("cli"));
-        for (Map.Entry<String, Set<String>> from : MAY_IMPORT.entrySet()) {
+        for (Map.Entry<String, Set<String>> from : all.entrySet()) {
             arrows = only(arrows, from.getKey(), from.getValue());
         }
         arrows = only(arrows, "front door", MAY_IMPORT.keySet());
-        Set<String> forCli = new HashSet<>(MAY_IMPORT.keySet());
+        Set<String> forCli = new HashSet<>(all.keySet());
         forCli.removeAll(BEHIND_THE_FRONT_DOOR);
         forCli.add("front door");
         arrows = only(arrows, WEB, forCli);

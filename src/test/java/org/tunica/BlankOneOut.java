@@ -3,23 +3,24 @@ package org.tunica;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import org.tunica.plan.Advice;
-import org.tunica.plan.OptionAdvice;
+import org.tunica.casefile.CaseFile;
+import org.tunica.casefile.Limb;
+import org.tunica.casefile.Segment;
+import org.tunica.physics.Derived;
 import org.tunica.plan.Planner;
+import org.tunica.plan.Rated;
 
 /**
  * Removes each value of a case in turn and compares: no option may look better than before. An option looks better when
- * it enters the ranking, when its standing among the ranked improves, or when it gains points. Whether an unranked option
+ * it enters the ranking, when its standing among the ranked improves, when it gains points, or when anything that settles
+ * a tie does better. Whether an unranked option
  * is excluded or to be measured first is no improvement: neither may be chosen.
  */
 public final class BlankOneOut {
     private BlankOneOut() {}
-
-    private static final Advice.Release NO_RELEASE = new Advice.Release("0", Advice.Release.State.DRAFT, "none");
 
     /** The ranking alone is looked at: how firm it is costs more than the ranking and changes nothing of it. */
     private static final Map<Tunica, Planner> PLANNERS = new ConcurrentHashMap<>();
@@ -35,32 +36,39 @@ public final class BlankOneOut {
         if (!CHECKED.add(System.identityHashCode(tunica) + tree.root().toString())) {
             return;
         }
-        Map<String, OptionAdvice> before = options(tunica, tree);
+        Map<String, Rated> before = options(tunica, tree);
         for (String path : tree.blankable()) {
-            Map<String, OptionAdvice> after = options(tunica, tree.copy().set(path, null));
+            Map<String, Rated> after = options(tunica, tree.copy().set(path, null));
             before.forEach((key, option) -> notBetter(path, key, option, after.get(key)));
         }
     }
 
-    private static Map<String, OptionAdvice> options(Tunica tunica, CaseTree tree) {
-        Advice advice = PLANNERS.computeIfAbsent(tunica, BlankOneOut::planner)
-                .advise(tunica.readCase("case", tree.bytes()), NO_RELEASE);
-        Map<String, OptionAdvice> options = new HashMap<>();
-        advice.segments()
-                .forEach(segment -> segment.options()
-                        .forEach(option -> options.put(segment.ref() + "/" + option.technique(), option)));
+    private static Map<String, Rated> options(Tunica tunica, CaseTree tree) {
+        CaseFile caseFile = tunica.readCase("case", tree.bytes());
+        Planner planner = PLANNERS.computeIfAbsent(tunica, BlankOneOut::planner);
+        Map<String, Rated> options = new HashMap<>();
+        for (Limb limb : caseFile.limbs()) {
+            for (Segment segment : limb.segments()) {
+                Derived derived = tunica.physics().derive(caseFile, segment);
+                planner.rate(planner.considered(caseFile, limb, segment, derived))
+                        .forEach(option -> options.put(segment.ref() + "/" + option.technique(), option));
+            }
+        }
         return options;
     }
 
-    private static void notBetter(String path, String key, OptionAdvice before, OptionAdvice after) {
-        List<Boolean> ranked =
-                List.of(before.standing().ranked(), after.standing().ranked());
-        String what = "blanking " + path + " makes " + key + " go from " + before.standing() + " " + before.score()
-                + " to " + after.standing() + " " + after.score();
-        assertTrue(ranked.get(0) || !ranked.get(1), what);
-        if (ranked.get(0) && ranked.get(1)) {
+    private static void notBetter(String path, String key, Rated before, Rated after) {
+        boolean ranked = before.standing().ranked();
+        boolean rankedAfter = after.standing().ranked();
+        String what = "blanking " + path + " makes " + key + " go from " + before + " to " + after;
+        assertTrue(ranked || !rankedAfter, what);
+        if (ranked && rankedAfter) {
             assertTrue(after.standing().compareTo(before.standing()) >= 0, what);
-            assertTrue(after.score().orElseThrow() <= before.score().orElseThrow(), what);
+            assertTrue(after.points() <= before.points(), what);
         }
+        assertTrue(after.tie().deathShare() <= before.tie().deathShare(), what);
+        assertTrue(after.tie().charShare() >= before.tie().charShare(), what);
+        assertTrue(after.tie().nerveC() >= before.tie().nerveC(), what);
+        assertTrue(after.tie().durabilityShare() <= before.tie().durabilityShare(), what);
     }
 }

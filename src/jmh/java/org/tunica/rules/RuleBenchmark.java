@@ -47,8 +47,10 @@ public class RuleBenchmark {
     private final Tunica tunica = Tunica.shipped();
     private final Map<String, GlossaryField> fields =
             tunica.knowledge().glossary().fields();
-    private final HandRules hand = HandWriter.write(tunica.rules().rules());
-    private final PeerEngine peer = new PeerEngine(tunica.rules().rules());
+    private final HandRules hand = HandWriter.write(
+            tunica.rules().rules().stream().filter(rule -> !rule.afterRanking()).toList());
+    private final PeerEngine peer = new PeerEngine(
+            tunica.rules().rules().stream().filter(rule -> !rule.afterRanking()).toList());
     private List<OptionFacts> options = List.of();
     private List<Object> optionsByHand = List.of();
 

@@ -1,6 +1,7 @@
 package org.tunica.casefile;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One case: a patient, a room and the mapped limbs. Immutable. Written as JSON it can be read again.
@@ -9,9 +10,16 @@ import java.util.List;
  * @param caseRef the name of the case at its home; no name of a person
  * @param patient what is known of the patient
  * @param room what the room holds
+ * @param importance what matters most when it is asked how firm a ranking is, in order; empty for the usual order
  * @param limbs one or two limbs, in file order
  */
-public record CaseFile(String format, String caseRef, Patient patient, Room room, List<Limb> limbs) {
+public record CaseFile(
+        String format,
+        String caseRef,
+        Patient patient,
+        Room room,
+        Optional<List<Criterion>> importance,
+        List<Limb> limbs) {
     /** The word a case file must carry under {@code format}. */
     public static final String FORMAT = "tunica-case/1";
 
@@ -47,12 +55,13 @@ public record CaseFile(String format, String caseRef, Patient patient, Room room
             "limbs.segments.topToDeepJunctionCm");
 
     public CaseFile {
+        importance = importance.map(List::copyOf);
         limbs = List.copyOf(limbs);
     }
 
-    /** A case in this format. */
+    /** A case in this format with the usual order of what matters. */
     public CaseFile(String caseRef, Patient patient, Room room, List<Limb> limbs) {
-        this(FORMAT, caseRef, patient, room, limbs);
+        this(FORMAT, caseRef, patient, room, Optional.empty(), limbs);
     }
 
     /** The same case with one segment alone; the limbs stay, because what is known of a leg counts for the other too. */
@@ -70,7 +79,7 @@ public record CaseFile(String format, String caseRef, Patient patient, Room room
                                 .filter(segment -> segment.ref().equals(segmentRef))
                                 .toList()))
                 .toList();
-        return new CaseFile(caseRef, patient, room, alone);
+        return new CaseFile(FORMAT, caseRef, patient, room, importance, alone);
     }
 
     /**
@@ -93,5 +102,15 @@ public record CaseFile(String format, String caseRef, Patient patient, Room room
      */
     public static CaseFile read(FieldReader reader, Faults faults, KnownWords known) {
         return new CaseReader(known, faults).read(reader);
+    }
+
+    /**
+     * Reads what a room holds where it stands outside a case.
+     *
+     * @param reader of the room
+     * @param faults those the reader notes, too
+     */
+    public static Room readRoom(FieldReader reader, Faults faults, KnownWords known) {
+        return new CaseReader(known, faults).room(reader);
     }
 }

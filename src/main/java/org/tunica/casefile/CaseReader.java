@@ -35,10 +35,11 @@ final class CaseReader {
         String caseRef = reference(root, "caseRef");
         Patient patient = patient(part(root, "patient"));
         Room room = room(part(root, "room"));
+        Optional<List<Criterion>> importance = root.wordsInOrder("importance", Criterion.class);
         List<Limb> limbs = limbs(root);
         root.done();
         CaseChecks.check(root, patient, limbs);
-        return new CaseFile(caseRef, patient, room, limbs);
+        return new CaseFile(CaseFile.FORMAT, caseRef, patient, room, importance, limbs);
     }
 
     private void format(FieldReader root) {
@@ -93,7 +94,7 @@ final class CaseReader {
         }
     }
 
-    private Room room(FieldReader room) {
+    Room room(FieldReader room) {
         Room read = new Room(
                 room.ids("devices", known.techniqueIds()),
                 room.objects("sclerosants").map(this::sclerosants),

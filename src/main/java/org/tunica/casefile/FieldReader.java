@@ -171,6 +171,20 @@ public final class FieldReader {
                         .collect(Collectors.toCollection(LinkedHashSet::new)));
     }
 
+    /** Words of a closed list in the order of the file, each at most once, or unknown. */
+    public <E extends Enum<E> & Word> Optional<List<E>> wordsInOrder(String field, Class<E> words) {
+        List<String> known = spellings(words);
+        return value(field).map(value -> {
+            Set<String> read = new LinkedHashSet<>();
+            for (Element element : elements(field, value)) {
+                readId(element, known, read);
+            }
+            return read.stream()
+                    .map(word -> words.getEnumConstants()[known.indexOf(word)])
+                    .toList();
+        });
+    }
+
     /** An object, or unknown. */
     public Optional<FieldReader> object(String field) {
         return value(field).map(value -> new FieldReader(value, place(field), faults));

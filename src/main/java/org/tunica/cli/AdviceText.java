@@ -85,6 +85,7 @@ final class AdviceText {
         }
         nearMisses(segment);
         segment.firmness().ifPresent(firmness -> firmness(firmness));
+        hardCase(segment.hardCase());
         segment.similar().ifPresent(this::similar);
     }
 
@@ -100,6 +101,20 @@ final class AdviceText {
                 out.append('\n');
             }
             paragraph(MARGIN + line.indent(), line.text());
+        });
+    }
+
+    private void hardCase(List<Reason> signs) {
+        if (signs.isEmpty()) {
+            return;
+        }
+        out.append('\n');
+        paragraph(MARGIN, "Signs of a hard case; look at it with colleagues:");
+        signs.forEach(sign -> {
+            paragraph(INDENT, line(sign));
+            if (why) {
+                paragraph(INDENT + 2, "because " + sign.says() + origin(sign));
+            }
         });
     }
 
@@ -258,6 +273,7 @@ final class AdviceText {
         option.scoreTree().ifPresent(tree -> {
             paragraph(INDENT, "points " + SettingText.plain(tree.value()) + ":");
             tree.parts().forEach(part -> paragraph(INDENT + 2, signedNumber(part.value()) + " " + part.says()));
+            option.tie().ifPresent(tie -> paragraph(INDENT + 2, tie.says()));
         });
     }
 

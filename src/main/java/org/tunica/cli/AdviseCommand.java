@@ -36,6 +36,13 @@ final class AdviseCommand implements Callable<Integer> {
     private boolean why;
 
     @Option(
+            names = "--confirm",
+            description =
+                    "Seek heat settings anew where another wall, lumen, depth or gap would turn the ranking; may take a"
+                            + " minute a segment.")
+    private boolean confirm;
+
+    @Option(
             names = "--width",
             paramLabel = "COLUMNS",
             description = "Width of the text, 60 to 160 (default: that of the terminal).")
@@ -54,18 +61,16 @@ final class AdviseCommand implements Callable<Integer> {
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
         CaseFile caseFile = tunica.readCase(file, bytes);
-        Advice advice = advice(tunica, caseFile);
+        Advice advised = confirm ? tunica.adviseConfirmed(caseFile) : tunica.advise(caseFile);
+        Advice advice = cases.isEmpty() ? advised : withCases(tunica, caseFile, advised);
         String text = json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width, why).of(advice);
         spec.commandLine().getOut().print(text);
         return 0;
     }
 
-    private Advice advice(Tunica tunica, CaseFile caseFile) {
-        if (cases.isEmpty()) {
-            return tunica.advise(caseFile);
-        }
-        try (CaseLibrary library = tunica.cases(cases.get())) {
-            return tunica.advise(caseFile, library);
+    private Advice withCases(Tunica tunica, CaseFile caseFile, Advice advice) {
+        try (CaseLibrary library = tunica.cases(cases.orElseThrow())) {
+            return tunica.withSimilar(advice, caseFile, library);
         }
     }
 }

@@ -2,6 +2,8 @@ package org.tunica.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tunica.casefile.UcumWords;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.FirmnessAdvice;
@@ -49,7 +51,17 @@ final class FirmnessText {
                 : "";
         return change.says() + " " + SettingText.plain(change.at()) + unit + " in place of "
                 + SettingText.plain(change.recorded()) + deviations + " ("
-                + change.leads().map(this::name).orElse("nothing could be ranked") + ")";
+                + change.leads().map(this::name).orElse("nothing could be ranked") + sought(change, unit) + ")";
+    }
+
+    private static String sought(FirmnessAdvice.Change change, String unit) {
+        String held = SettingText.plain(change.holdsAt()) + unit;
+        return switch (change.sought()) {
+            case CONFIRMED -> "";
+            case SETTINGS_KEPT -> "; heat settings kept";
+            case MOVED -> "; heat settings sought anew, held at " + held;
+            case NOT_FOUND -> "; with heat settings kept alone: sought anew, it holds as far as " + held;
+        };
     }
 
     private String line(FirmnessAdvice.Missing missing) {
@@ -68,9 +80,28 @@ final class FirmnessText {
         lines.add(new Line(
                 DETAIL,
                 firmness.draws() + " draws of values and weights, " + firmness.judgedDraws()
-                        + " of the measurements through all rules; closure, nerve, skin and rules weigh at least as much as a"
+                        + " of the measurements through all rules; where nothing else is said, closure, nerve, skin and rules weigh at least as much as a"
                         + " short session and few needles; shares of draws are no probabilities of healing"));
-        firmness.options().forEach(option -> lines.add(new Line(DETAIL, line(option))));
+        firmness.options().forEach(option -> {
+            lines.add(new Line(DETAIL, line(option)));
+            rates(option).ifPresent(says -> lines.add(new Line(2 * DETAIL, says)));
+        });
+    }
+
+    /** The rates behind lasting closure, and with what they were measured where they stand for a whole family. */
+    private static Optional<String> rates(FirmnessAdvice.Option option) {
+        if (option.rates().isEmpty()) {
+            return Optional.empty();
+        }
+        String shares = option.rates().stream()
+                .map(rate -> SettingText.plain(PERCENT * rate.closedShare()) + " % (" + rate.source() + ")")
+                .collect(Collectors.joining(", "));
+        String with = option.rates().stream()
+                .flatMap(rate -> rate.measuredWith().stream())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return Optional.of("lasting closure drawn from " + shares
+                + (with.isEmpty() ? "" : "; rates of its family, measured with " + with));
     }
 
     private String line(FirmnessAdvice.Option option) {

@@ -2,16 +2,21 @@ package org.tunica.firmness;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.tunica.casefile.CaseFile;
-import org.tunica.casefile.Patient;
+import org.tunica.casefile.PlausibleRange;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.physics.Derived;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
+import org.tunica.plan.FirmnessAdvice;
+import org.tunica.plan.FirmnessAdvice.Change;
+import org.tunica.plan.FirmnessAdvice.Change.Sought;
 import org.tunica.plan.Planner;
+import org.tunica.plan.RankingFirmness;
 import org.tunica.plan.Rated;
 import org.tunica.plan.SegmentAdvice;
 import org.tunica.rules.RuleBook;
@@ -32,8 +37,7 @@ public final class FirmAdviser {
     /** As many as the heat model draws. */
     static final int JUDGED_DRAWS = 64;
 
-    private static final String LEAST_SHARE = "firm.share.least";
-
+    private final Knowledge knowledge;
     private final Physics physics;
     private final RuleBook rules;
     private final Planner planner;
@@ -41,11 +45,12 @@ public final class FirmAdviser {
     private final MeasurementDraws measurementDraws;
     private final Turning turning;
     private final Missing missing;
-    private final double leastShare;
+    private final HardCase hardCase;
     private final Wishes wishes;
 
     /** An adviser over the knowledge, models and rules of one release. */
     public FirmAdviser(Knowledge knowledge, Physics physics, RuleBook rules, Planner planner, Minutes minutes) {
+        this.knowledge = knowledge;
         this.physics = physics;
         this.rules = rules;
         this.planner = planner;
@@ -53,14 +58,14 @@ public final class FirmAdviser {
         this.measurementDraws = new MeasurementDraws(knowledge);
         this.turning = new Turning(knowledge);
         this.missing = new Missing(knowledge, rules, planner);
-        this.leastShare = knowledge.value(LEAST_SHARE);
+        this.hardCase = new HardCase(planner, rules);
         this.wishes = new Wishes(DRAWS, Physics.SEED);
     }
 
     /** Ids of the numbers of knowledge/ that are read here. */
     public static Set<String> ids() {
         Set<String> ids = new TreeSet<>(Weighing.IDS);
-        ids.add(LEAST_SHARE);
+        ids.add(RankingFirmness.LIMIT);
         return ids;
     }
 
@@ -75,6 +80,46 @@ public final class FirmAdviser {
                 advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
     }
 
+    /**
+     * The same advice with every change of a measurement that has a part in heat settings held against the whole engine. It
+     * seeks the settings of all devices for walls and gaps nobody measured, which may take a minute a segment.
+     *
+     * @param firm an advice of {@link #firm}
+     */
+    public Advice confirmed(CaseFile caseFile, Advice firm) {
+        List<Situation> situations = Situation.of(caseFile);
+        List<SegmentAdvice> segments = new ArrayList<>();
+        for (int i = 0; i < situations.size(); i++) {
+            Situation measured = situations.get(i);
+            SegmentAdvice segment = firm.segments().get(i);
+            segments.add(segment.firmness()
+                    .map(firmness -> segment.with(confirmed(measured, firmness)))
+                    .orElse(segment));
+        }
+        return new Advice(firm.format(), firm.caseRef(), firm.release(), firm.seed(), firm.caution(), segments);
+    }
+
+    private FirmnessAdvice confirmed(Situation measured, FirmnessAdvice firmness) {
+        Optional<String> leads = sought(measured);
+        return firmness.with(firmness.whatWouldChange().stream()
+                .map(change -> change.sought() == Sought.SETTINGS_KEPT ? confirmed(measured, leads, change) : change)
+                .toList());
+    }
+
+    private Change confirmed(Situation measured, Optional<String> leads, Change change) {
+        MeasuredNumber number = MeasuredNumber.at(change.measurement());
+        PlausibleRange range =
+                knowledge.measurements().get(change.measurement()).range();
+        return new Confirming(range, leads, value -> sought(number.with(measured, value))).of(change);
+    }
+
+    /** Who leads when every heat setting is sought for just this. */
+    private Optional<String> sought(Situation situation) {
+        Derived derived = physics.derive(situation.caseFile(), situation.segment());
+        return Rated.first(
+                planner.rate(planner.considered(situation.caseFile(), situation.limb(), situation.segment(), derived)));
+    }
+
     private SegmentAdvice firm(Situation measured, SegmentAdvice advice, long seed) {
         Derived chosen = physics.derive(measured.caseFile(), measured.segment());
         Trials trials = new Trials(planner, rules, physics, measured, chosen);
@@ -83,9 +128,10 @@ public final class FirmAdviser {
                 .map(trials::of)
                 .toList();
         List<Worths> worths = worths(measured, now, drawn);
-        Patient patient = measured.caseFile().patient();
-        FirmnessWriter writer = new FirmnessWriter(advice, worths, leastShare, wishes.weights(patient), seed);
-        return writer.write(wishes.says(patient), turning.of(measured, trials), missing.of(measured, now, trials));
+        Wishes.Wished wished = wishes.of(measured.caseFile());
+        FirmnessWriter writer = new FirmnessWriter(advice, worths, wished.weights(), seed);
+        SegmentAdvice firm = writer.write(wished, turning.of(measured, trials), missing.of(measured, now, trials));
+        return firm.withHardCase(hardCase.signs(measured, chosen, firm));
     }
 
     /** Of every technique that some draw ranks. */

@@ -8,10 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.tunica.casefile.Criterion;
 import org.tunica.plan.FirmnessAdvice;
-import org.tunica.plan.FirmnessAdvice.Criterion;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
+import org.tunica.plan.RankingFirmness;
 import org.tunica.plan.SegmentAdvice;
 
 /** Draws the ranks of the options of a segment and writes them into its advice. */
@@ -21,14 +22,12 @@ final class FirmnessWriter {
 
     private final SegmentAdvice advice;
     private final List<Worths> worths;
-    private final double leastShare;
     private final double[] usual;
     private final Optional<Acceptability> ranks;
 
-    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, double leastShare, WeightTable weights, long seed) {
+    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, WeightTable weights, long seed) {
         this.advice = advice;
         this.worths = worths;
-        this.leastShare = leastShare;
         this.usual = weights.means();
         this.ranks = worths.isEmpty()
                 ? Optional.empty()
@@ -36,7 +35,7 @@ final class FirmnessWriter {
     }
 
     SegmentAdvice write(
-            List<String> wishes, List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
+            Wishes.Wished wished, List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
         List<FirmnessAdvice.Option> options = options();
         Map<String, Double> shares = new TreeMap<>();
         options.forEach(option -> shares.put(option.technique(), option.firstPlaceShare()));
@@ -46,20 +45,32 @@ final class FirmnessWriter {
                         : option)
                 .toList();
         double leading = told.get(0).firstPlaceShare().orElse(0);
-        boolean firm = leading >= leastShare && waiting() == 0;
+        RankingFirmness.State state = state(leading);
+        boolean firm = state == RankingFirmness.State.FIRM;
         return advice.with(
                 told,
+                state,
                 new FirmnessAdvice(
                         firm,
                         says(firm, leading, options),
-                        leastShare,
+                        advice.ranking().leastShare(),
                         FirmAdviser.DRAWS,
                         FirmAdviser.JUDGED_DRAWS,
-                        wishes,
+                        wished.order(),
+                        wished.says(),
                         families(shares),
                         options,
                         changes,
                         missing));
+    }
+
+    private RankingFirmness.State state(double leading) {
+        if (worths.isEmpty()) {
+            return RankingFirmness.State.NONE;
+        }
+        return leading >= advice.ranking().leastShare() && waiting() == 0
+                ? RankingFirmness.State.FIRM
+                : RankingFirmness.State.NOT_FIRM;
     }
 
     private String says(boolean firm, double leading, List<FirmnessAdvice.Option> options) {
@@ -74,20 +85,13 @@ final class FirmnessWriter {
             return held + ": firm";
         }
         String waiting = waiting() == 0 ? "" : waiting() + " techniques wait to be judged";
-        String rivals = leading >= leastShare ? "" : rivals(options) + " could lead";
+        String rivals = leading >= advice.ranking().leastShare() ? "" : rivals(options) + " could lead";
         return held + ": not firm; " + rivals + (rivals.isEmpty() || waiting.isEmpty() ? "" : "; ") + waiting;
     }
 
-    /** Of two that are even on points the name alone decides, which nobody should mistake for a reason. */
+    /** Of two that are even on points no rule prefers one; what settled it is told. */
     private String tie() {
-        OptionAdvice first = advice.options().get(0);
-        List<String> even = advice.options().stream()
-                .skip(1)
-                .filter(option ->
-                        option.standing() == first.standing() && option.score().equals(first.score()))
-                .map(OptionAdvice::says)
-                .toList();
-        return even.isEmpty() ? "" : ", even on points with " + String.join(", ", even);
+        return advice.options().get(0).tie().map(tie -> ", " + tie.says()).orElse("");
     }
 
     private long waiting() {
@@ -152,7 +156,8 @@ final class FirmnessWriter {
                         ? OptionalDouble.of(Shares.rounded(confidence.getAsDouble()))
                         : OptionalDouble.empty(),
                 wins(found, i),
-                worths.get(i).open());
+                worths.get(i).open(),
+                worths.get(i).rates());
     }
 
     private static List<FirmnessAdvice.Weight> weights(double[] central) {

@@ -43,6 +43,14 @@ enum MeasuredNumber {
                 .findFirst();
     }
 
+    /** The measurement at a path. */
+    static MeasuredNumber at(String path) {
+        return Arrays.stream(values())
+                .filter(number -> number.path.equals(path))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no measurement at " + path));
+    }
+
     /** JSON path without indexes. */
     String path() {
         return path;

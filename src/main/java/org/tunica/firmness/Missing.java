@@ -26,7 +26,7 @@ import org.tunica.rules.RuleBook;
  */
 final class Missing {
     /** Fields that are computed, or say what the option is, or what people have decided. */
-    private static final List<String> NOT_ASKED = List.of("derived.", "option.", "segment.chosenFamily");
+    private static final List<String> NOT_ASKED = List.of("derived.", "option.", "ranking.", "segment.chosenFamily");
 
     /** Where no rule names a limit of a number, it is tried at so many places of what is plausible. */
     private static final int PLACES = 5;

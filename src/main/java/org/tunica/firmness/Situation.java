@@ -55,7 +55,8 @@ record Situation(CaseFile caseFile, Limb limb, Segment segment) {
                 p.allergies(),
                 p.conditions(),
                 p.preferences());
-        CaseFile changed = new CaseFile(caseFile.caseRef(), other, caseFile.room(), caseFile.limbs());
+        CaseFile changed = new CaseFile(
+                caseFile.format(), caseFile.caseRef(), other, caseFile.room(), caseFile.importance(), caseFile.limbs());
         return new Situation(changed, limb, segment);
     }
 }

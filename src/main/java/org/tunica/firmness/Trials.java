@@ -58,7 +58,11 @@ final class Trials {
             }
         }
         learn(unknown, facts);
-        return new Trial(derived, bands.stream().map(known::get).toList());
+        List<Rated> rated = new ArrayList<>();
+        for (int i = 0; i < options.size(); i++) {
+            rated.add(planner.settled(known.get(bands.get(i)), options.get(i)));
+        }
+        return new Trial(derived, rated);
     }
 
     private void learn(List<Considered> unknown, List<OptionFacts> facts) {

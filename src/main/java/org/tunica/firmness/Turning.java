@@ -9,6 +9,7 @@ import org.tunica.casefile.PlausibleRange;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
 import org.tunica.plan.FirmnessAdvice;
+import org.tunica.plan.FirmnessAdvice.Change.Sought;
 import org.tunica.plan.Rated;
 
 /**
@@ -71,48 +72,31 @@ final class Turning {
             this.deviation = errors.deviation(number, measured);
         }
 
-        OptionalDouble nearest() {
-            OptionalDouble down = towards(-1);
-            OptionalDouble up = towards(1);
+        Optional<Bracket> nearest() {
+            Optional<Bracket> down = towards(-1);
+            Optional<Bracket> up = towards(1);
             if (down.isEmpty() || up.isEmpty()) {
-                return down.isPresent() ? down : up;
+                return down.or(() -> up);
             }
-            return value - down.getAsDouble() < up.getAsDouble() - value ? down : up;
+            return value - down.get().lost() < up.get().lost() - value ? down : up;
         }
 
-        private OptionalDouble towards(int direction) {
+        private Optional<Bracket> towards(int direction) {
             double step = FIRST_STEP * deviation.orElse(Math.abs(value) * SHARE_OF_VALUE);
             double held = value;
             for (int i = 0; step > 0 && i < STEPS; i++, step *= STEP_GROWS) {
-                double tried = plausible(value + direction * step);
-                if (tried == held) {
-                    break;
-                }
-                if (turns(tried)) {
-                    return OptionalDouble.of(halved(held, tried));
+                double tried = plausible(Shares.readable(value + direction * step));
+                if (tried != held && turns(tried)) {
+                    return Optional.of(new Bracket(held, tried).halved(HALVINGS, this::turns));
                 }
                 held = tried;
             }
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
 
         private double plausible(double tried) {
             PlausibleRange range = measurement.range();
             return Math.max(range.min(), Math.min(range.max(), tried));
-        }
-
-        private double halved(double held, double lost) {
-            double holds = held;
-            double loses = lost;
-            for (int i = 0; i < HALVINGS; i++) {
-                double middle = (holds + loses) / 2;
-                if (turns(middle)) {
-                    loses = middle;
-                } else {
-                    holds = middle;
-                }
-            }
-            return loses;
         }
 
         private boolean turns(double tried) {
@@ -123,19 +107,22 @@ final class Turning {
             return Rated.first(trials.of(number.with(measured, tried)).rated());
         }
 
-        FirmnessAdvice.Change change(double at) {
+        FirmnessAdvice.Change change(Bracket found) {
+            double at = found.lost();
             double by = at - value;
             return new FirmnessAdvice.Change(
                     number.path(),
                     knowledge.glossary().fields().get(number.fieldId()).noun(),
                     value,
-                    Shares.readable(at),
+                    at,
+                    found.held(),
                     Shares.readable(by),
                     measurement.range().unit(),
                     deviation.isPresent() && deviation.getAsDouble() > 0
                             ? OptionalDouble.of(Shares.readable(Math.abs(by) / deviation.getAsDouble()))
                             : OptionalDouble.empty(),
-                    first(at));
+                    first(at),
+                    number.setsHeat() ? Sought.SETTINGS_KEPT : Sought.CONFIRMED);
         }
     }
 }

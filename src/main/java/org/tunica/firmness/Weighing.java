@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Function;
+import org.tunica.casefile.Criterion;
 import org.tunica.heat.HeatSpread;
 import org.tunica.heat.ProposedSetting;
 import org.tunica.heat.WarmedSpread;
@@ -19,7 +20,7 @@ import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Technique;
 import org.tunica.physics.HeatOutlook;
 import org.tunica.physics.OptionNumbers;
-import org.tunica.plan.FirmnessAdvice.Criterion;
+import org.tunica.plan.FirmnessAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.Rated;
 
@@ -91,6 +92,7 @@ final class Weighing {
                 durability(technique, situation.segment().vein().word(), open),
                 below(minutes.of(technique, situation.segment(), numbers), MINUTES, "working time", open),
                 fewNeedles(technique, numbers, open),
+                told(rates(technique.id(), situation.segment().vein().word())),
                 open);
     }
 
@@ -172,6 +174,19 @@ final class Weighing {
         }
         open.add("no rate of lasting closure is recorded for this vein: drawn from nought to one");
         return Quantiles.open();
+    }
+
+    private static List<FirmnessAdvice.Rate> told(List<PublishedRate> rates) {
+        return rates.stream()
+                .map(rate -> new FirmnessAdvice.Rate(
+                        rate.id(),
+                        rate.says(),
+                        rate.share(),
+                        rate.months(),
+                        rate.measuredWith(),
+                        rate.provenance().source(),
+                        rate.provenance().standing()))
+                .toList();
     }
 
     private double fewNeedles(Technique technique, OptionNumbers numbers, List<String> open) {

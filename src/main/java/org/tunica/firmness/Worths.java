@@ -1,12 +1,14 @@
 package org.tunica.firmness;
 
 import java.util.List;
+import org.tunica.plan.FirmnessAdvice;
 
 /**
  * What one technique is worth by each criterion, 0 to 1, ready to draw from.
  *
  * @param tiers standing in each judged draw, the smaller the better
  * @param rules worth of the points of the rules in each judged draw
+ * @param rates the published rates behind {@code durability}
  * @param open in words, what is not known or not published and what is taken instead
  */
 record Worths(
@@ -19,6 +21,7 @@ record Worths(
         Quantiles durability,
         double shortSessionShare,
         double fewNeedlesShare,
+        List<FirmnessAdvice.Rate> rates,
         List<String> open) {
 
     /** Share of judged draws in which the technique may be ranked. */

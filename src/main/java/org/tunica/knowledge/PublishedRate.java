@@ -1,6 +1,7 @@
 package org.tunica.knowledge;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  * @param low lower end of the interval the source gives
  * @param high upper end
  * @param months from treatment to the count
+ * @param measuredWith with what it was measured; there whenever it stands for several techniques
  */
 public record PublishedRate(
         String id,
@@ -26,6 +28,7 @@ public record PublishedRate(
         OptionalDouble low,
         OptionalDouble high,
         double months,
+        Optional<String> measuredWith,
         Provenance provenance) {
     public PublishedRate {
         techniques = List.copyOf(techniques);

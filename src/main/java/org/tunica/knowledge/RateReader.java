@@ -17,6 +17,7 @@ final class RateReader {
                 reader.number("low"),
                 reader.number("high"),
                 reader.requiredNumber("months"),
+                reader.text("measuredWith"),
                 ProvenanceReader.provenance(reader));
         if (reader.readable()) {
             check(rate, reader);
@@ -38,6 +39,9 @@ final class RateReader {
         }
         if (rate.treated().orElse(1) <= 0) {
             reader.fault("treated", "must be more than 0");
+        }
+        if (rate.techniques().size() > 1 && rate.measuredWith().isEmpty()) {
+            reader.fault("measuredWith", "a rate that stands for several techniques says with what it was measured");
         }
         if (rate.techniques().isEmpty() || rate.veins().isEmpty()) {
             reader.fault("techniques", "at least one technique and one vein must be named");

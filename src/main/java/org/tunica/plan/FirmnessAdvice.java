@@ -3,7 +3,9 @@ package org.tunica.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tunica.casefile.Criterion;
 import org.tunica.casefile.Word;
+import org.tunica.knowledge.Standing;
 
 /**
  * How firm the ranking of a segment is (stochastic multicriteria acceptability analysis, SMAA-2). Shares are between 0 and
@@ -15,7 +17,9 @@ import org.tunica.casefile.Word;
  * @param leastShare below it the ranking is not firm
  * @param draws number of draws of values and weights
  * @param judgedDraws how many different sets of measurements, each off by its error, went through all rules
- * @param preferences what the patient prefers and what it means for the weights; empty when nothing is recorded
+ * @param importance the order of criteria the case asks for, the most important first; empty for the usual order
+ * @param preferences what that order means and what the patient prefers and what it means for the weights; empty when nothing
+ *     is recorded
  * @param families in which share of draws some technique of a family leads, largest first
  * @param options of every technique that is ranked in some draw, the most often first leading
  * @param whatWouldChange the smallest change of each single measurement with which another technique would lead, nearest
@@ -28,33 +32,12 @@ public record FirmnessAdvice(
         double leastShare,
         int draws,
         int judgedDraws,
+        List<Criterion> importance,
         List<String> preferences,
         List<Share> families,
         List<Option> options,
         List<Change> whatWouldChange,
         List<Missing> measureNext) {
-
-    /** What options are weighed by; each is worth 0 at its worst and 1 at its best. */
-    public enum Criterion implements Word {
-        WHOLE_WALL_KILL("killing the whole wall"),
-        NERVE_SAFETY("sparing the nerve"),
-        SKIN_SAFETY("sparing the skin"),
-        DURABILITY("lasting closure"),
-        SHORT_SESSION("a short session"),
-        FEW_NEEDLES("few needles"),
-        RULES("what the rules say for and against");
-
-        private final String says;
-
-        Criterion(String says) {
-            this.says = says;
-        }
-
-        /** In words that fit behind "matters more than". */
-        public String says() {
-            return says;
-        }
-    }
 
     /** A share of draws. */
     public record Share(String name, double drawShare) {}
@@ -73,6 +56,7 @@ public record FirmnessAdvice(
      * @param confidenceFactor share of draws of values in which it leads with its central weights
      * @param winShares in which it comes before each other option
      * @param openCriteria of which nothing is known or published, with what is taken instead
+     * @param rates the published rates behind its lasting closure
      */
     public record Option(
             String technique,
@@ -83,29 +67,98 @@ public record FirmnessAdvice(
             String firstWhen,
             OptionalDouble confidenceFactor,
             List<Share> winShares,
-            List<String> openCriteria) {}
+            List<String> openCriteria,
+            List<Rate> rates) {}
+
+    /**
+     * A published rate of lasting closure.
+     *
+     * @param id in knowledge/rates.yaml
+     * @param says what was counted
+     * @param closedShare 0 to 1
+     * @param months from treatment to the count
+     * @param measuredWith with what it was measured, where one rate stands for several techniques of a family
+     */
+    public record Rate(
+            String id,
+            String says,
+            double closedShare,
+            double months,
+            Optional<String> measuredWith,
+            String source,
+            Standing standing) {}
 
     /**
      * A change of one measurement with which the technique ranked first would lose its place. Every rule and every computed
-     * number is asked anew; the heat settings stay as chosen for what was measured.
+     * number is asked anew. First the heat settings stay as chosen for what was measured; {@code sought} tells whether they
+     * were sought anew.
      *
      * @param measurement JSON path without indexes
      * @param says in words
      * @param recorded as it stands in the case
      * @param at the nearest value found with which another technique leads
+     * @param holdsAt the value nearest to it found with which the place is still held
      * @param by the difference, with its sign
      * @param deviations the difference in standard deviations of the measurement; absent where none is known
      * @param leads the technique that would lead; absent when none could be ranked
+     * @param sought what the whole engine says of it
      */
     public record Change(
             String measurement,
             String says,
             double recorded,
             double at,
+            double holdsAt,
             double by,
             String unit,
             OptionalDouble deviations,
-            Optional<String> leads) {}
+            Optional<String> leads,
+            Sought sought) {
+
+        /** Whether heat settings were sought anew, and what came of it. */
+        public enum Sought implements Word {
+            /** The whole engine, asked at both values, agrees; or the measurement has no part in any heat setting. */
+            CONFIRMED,
+            /** Found with the settings kept; the whole engine was not asked. */
+            SETTINGS_KEPT,
+            /** With settings sought anew the place is lost elsewhere; both values are those of the whole engine. */
+            MOVED,
+            /** With settings sought anew the place is held as far as {@code holdsAt}; it is lost with settings kept alone. */
+            NOT_FOUND
+        }
+
+        /** The same measurement, judged by the whole engine. */
+        public Change sought(Sought found, double lostAt, double heldAt, Optional<String> leader) {
+            double factor = (lostAt - recorded) / (at - recorded);
+            return new Change(
+                    measurement,
+                    says,
+                    recorded,
+                    lostAt,
+                    heldAt,
+                    by * factor,
+                    unit,
+                    deviations.isPresent() ? OptionalDouble.of(deviations.getAsDouble() * factor) : deviations,
+                    leader,
+                    found);
+        }
+    }
+
+    /** The same with other changes. */
+    public FirmnessAdvice with(List<Change> changes) {
+        return new FirmnessAdvice(
+                firm,
+                says,
+                leastShare,
+                draws,
+                judgedDraws,
+                importance,
+                preferences,
+                families,
+                options,
+                List.copyOf(changes),
+                measureNext);
+    }
 
     /**
      * Something that is not recorded. Every answer it could have, numbers band by band between the limits of the rules, is

@@ -16,6 +16,7 @@ import org.tunica.knowledge.Family;
  * @param why the standing in one line
  * @param score points of the ranking; absent when not ranked
  * @param scoreTree how the points come about
+ * @param tie why it stands before the next, when the two are even on standing and points
  * @param reasons what speaks for, against, and excludes; findings last
  * @param needs what must be measured first, and which rule asks
  */
@@ -29,6 +30,7 @@ public record OptionAdvice(
         String why,
         OptionalDouble score,
         Optional<Score> scoreTree,
+        Optional<TieAdvice> tie,
         SettingsAdvice settings,
         Predicted predicted,
         List<Reason> reasons,
@@ -36,17 +38,21 @@ public record OptionAdvice(
         List<Reason> needs) {
 
     OptionAdvice withRank(int newRank) {
-        return with(OptionalInt.of(newRank), firstPlaceShare);
+        return with(OptionalInt.of(newRank), firstPlaceShare, tie);
     }
 
     /** The same with the share of draws in which it leads. */
     public OptionAdvice withFirstPlaceShare(double share) {
-        return with(rank, OptionalDouble.of(share));
+        return with(rank, OptionalDouble.of(share), tie);
     }
 
-    private OptionAdvice with(OptionalInt newRank, OptionalDouble newShare) {
+    OptionAdvice withTie(TieAdvice newTie) {
+        return with(rank, firstPlaceShare, Optional.of(newTie));
+    }
+
+    private OptionAdvice with(OptionalInt newRank, OptionalDouble newShare, Optional<TieAdvice> newTie) {
         return new OptionAdvice(
-                newRank, newShare, technique, says, family, standing, why, score, scoreTree, settings, predicted,
-                reasons, cautions, needs);
+                newRank, newShare, technique, says, family, standing, why, score, scoreTree, newTie, settings,
+                predicted, reasons, cautions, needs);
     }
 }

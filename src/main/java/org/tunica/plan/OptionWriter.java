@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Technique;
 import org.tunica.physics.OptionNumbers;
-import org.tunica.rules.Conclusion;
 import org.tunica.rules.Verdict;
 
 /** Writes what was judged about an option into its advice. */
@@ -36,6 +35,7 @@ final class OptionWriter {
                 why(judged, standing),
                 score.map(points -> OptionalDouble.of(points.value())).orElse(OptionalDouble.empty()),
                 score,
+                Optional.empty(),
                 settings.settings(judged),
                 Forecasting.predicted(technique, numbers),
                 reasons(judged),
@@ -76,22 +76,6 @@ final class OptionWriter {
     }
 
     private static List<Reason> reasons(List<Verdict> verdicts, Reason.Stands stands) {
-        return verdicts.stream()
-                .map(verdict -> new Reason(
-                        verdict.rule().id(),
-                        verdict.rule().title(),
-                        stands,
-                        strength(verdict.rule().conclusion()),
-                        verdict.rule().because(),
-                        verdict.doubt(),
-                        String.join(" ", verdict.rule().sources()),
-                        verdict.rule().standing(),
-                        verdict.rule().change(),
-                        List.copyOf(verdict.rule().limitIds())))
-                .toList();
-    }
-
-    private static Optional<Conclusion.Strength> strength(Conclusion conclusion) {
-        return conclusion instanceof Conclusion.Weighed weighed ? Optional.of(weighed.strength()) : Optional.empty();
+        return verdicts.stream().map(verdict -> Reason.of(verdict, stands)).toList();
     }
 }

@@ -30,6 +30,7 @@ public final class Planner {
     private final RuleBook rules;
     private final OptionWriter writer;
     private final Scoring scoring;
+    private final TieKeys ties;
 
     /** A planner over the knowledge, models and rules of one release. */
     public Planner(Knowledge knowledge, Physics physics, RuleBook rules) {
@@ -38,6 +39,7 @@ public final class Planner {
         this.rules = rules;
         this.writer = new OptionWriter(knowledge);
         this.scoring = new Scoring(knowledge);
+        this.ties = new TieKeys(knowledge);
     }
 
     /** The advice for every segment of the case, in the order of the case. */
@@ -109,11 +111,17 @@ public final class Planner {
                 .toList();
     }
 
+    /** The same standing and points with what settles ties read anew, for an option whose numbers have moved. */
+    public Rated settled(Rated rated, Considered option) {
+        return rated.with(ties.of(option));
+    }
+
     private Rated rated(Judged judged) {
         return new Rated(
                 judged.option().technique().id(),
                 judged.standing(),
                 scoring.points(judged),
+                ties.of(judged.option()),
                 Needed.nouns(judged.needs()));
     }
 
@@ -124,15 +132,19 @@ public final class Planner {
         List<Verdict> verdicts = rules.judge(facts);
         Map<OptionKey, Judged> judged = judged(options, verdicts);
         List<OptionAdvice> written = judged.values().stream().map(writer::write).toList();
+        Map<String, TieKey> keys = options.stream()
+                .collect(Collectors.toMap(option -> option.technique().id(), ties::of));
         return new SegmentAdvice(
                 segment.ref(),
                 limb.side(),
                 segment.vein(),
                 segment.level(),
                 derived(derived),
-                Ranking.rank(written),
+                Ranking.rank(written, keys),
                 NearMissWriter.write(rules.nearMisses(facts, verdicts), judged),
+                RankingFirmness.notComputed(knowledge.quantity(RankingFirmness.LIMIT)),
                 Optional.empty(),
+                List.of(),
                 Optional.empty());
     }
 

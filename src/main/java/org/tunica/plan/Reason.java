@@ -5,6 +5,8 @@ import java.util.Optional;
 import org.tunica.casefile.Word;
 import org.tunica.knowledge.Standing;
 import org.tunica.rules.Conclusion;
+import org.tunica.rules.Rule;
+import org.tunica.rules.Verdict;
 
 /**
  * What one rule says about an option, with everything needed to check it.
@@ -41,6 +43,25 @@ public record Reason(
         CAUTIONS,
         FOR,
         AGAINST,
-        SETS
+        SETS,
+        CALLS_THE_MEETING
+    }
+
+    /** What a verdict says, with everything behind it. */
+    public static Reason of(Verdict verdict, Stands stands) {
+        Rule rule = verdict.rule();
+        return new Reason(
+                rule.id(),
+                rule.title(),
+                stands,
+                rule.conclusion() instanceof Conclusion.Weighed weighed
+                        ? Optional.of(weighed.strength())
+                        : Optional.empty(),
+                rule.because(),
+                verdict.doubt(),
+                String.join(" ", rule.sources()),
+                rule.standing(),
+                rule.change(),
+                List.copyOf(rule.limitIds()));
     }
 }

@@ -11,7 +11,10 @@ import org.tunica.casefile.Segment;
  *
  * @param nearMisses numbers that lie so close to a limit that a little difference would change how a technique stands;
  *     the gravest and nearest first
- * @param firmness how firm the ranking is; absent when nothing is ranked
+ * @param ranking whether the ranking holds
+ * @param firmness how firm the ranking is, in numbers; absent until computed
+ * @param hardCase signs that colleagues should look at this case together, each with its rule; empty also until the
+ *     firmness is computed
  * @param similar past segments like this one, for people to read; absent unless they were asked for
  */
 public record SegmentAdvice(
@@ -22,18 +25,42 @@ public record SegmentAdvice(
         DerivedAdvice derived,
         List<OptionAdvice> options,
         List<NearMissAdvice> nearMisses,
+        RankingFirmness ranking,
         Optional<FirmnessAdvice> firmness,
+        List<Reason> hardCase,
         Optional<SimilarAdvice> similar) {
 
     /** The same with how firm the ranking is. */
-    public SegmentAdvice with(List<OptionAdvice> newOptions, FirmnessAdvice newFirmness) {
+    public SegmentAdvice with(List<OptionAdvice> newOptions, RankingFirmness.State state, FirmnessAdvice newFirmness) {
         return new SegmentAdvice(
-                ref, side, vein, level, derived, newOptions, nearMisses, Optional.of(newFirmness), similar);
+                ref,
+                side,
+                vein,
+                level,
+                derived,
+                newOptions,
+                nearMisses,
+                ranking.found(state),
+                Optional.of(newFirmness),
+                hardCase,
+                similar);
+    }
+
+    /** The same with another account of how firm the ranking is. */
+    public SegmentAdvice with(FirmnessAdvice newFirmness) {
+        return with(options, ranking.state(), newFirmness);
+    }
+
+    /** The same with the signs of a hard case. */
+    public SegmentAdvice withHardCase(List<Reason> signs) {
+        return new SegmentAdvice(
+                ref, side, vein, level, derived, options, nearMisses, ranking, firmness, List.copyOf(signs), similar);
     }
 
     /** The same with past segments beside it; nothing else of it can change. */
-    public SegmentAdvice with(SimilarAdvice past) {
-        return new SegmentAdvice(ref, side, vein, level, derived, options, nearMisses, firmness, Optional.of(past));
+    public SegmentAdvice withSimilar(SimilarAdvice past) {
+        return new SegmentAdvice(
+                ref, side, vein, level, derived, options, nearMisses, ranking, firmness, hardCase, Optional.of(past));
     }
 
     /**

@@ -62,7 +62,11 @@ final class GrammarPage {
                 Ink.text(
                         "At most five conditions, all of which must hold. There is no \"or\" between conditions: write two "
                                 + "rules. One conclusion to a rule."),
-                Ink.text("A rule may ask only what earlier stages have settled. A finding never rests on a finding.")));
+                Ink.text("A rule may ask only what earlier stages have settled. A finding never rests on a finding."),
+                Ink.text(
+                        "A rule that ends in \"then bring to the meeting\" is asked once the ranking stands and of the segment, "
+                                + "not of one option: it may ask about patient, leg, segment and ranking, and no other rule may ask "
+                                + "about the ranking. What it says changes no ranking.")));
     }
 
     private void header() {

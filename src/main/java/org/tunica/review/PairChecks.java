@@ -47,7 +47,7 @@ final class PairChecks {
 
     /** A caution, preference or setting of which every option is excluded anyway. */
     private void inVain(Rule rule, List<Remark> remarks) {
-        if (rule.conclusion().kind().stage() <= Conclusion.Kind.EXCLUDE.stage()) {
+        if (rule.afterRanking() || rule.conclusion().kind().stage() <= Conclusion.Kind.EXCLUDE.stage()) {
             return;
         }
         List<Rule> exclusions = rules.stream()

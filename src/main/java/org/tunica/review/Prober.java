@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tunica.rules.Condition;
+import org.tunica.rules.OptionFacts;
 import org.tunica.rules.Rule;
 import org.tunica.rules.RuleBook;
 import org.tunica.rules.Verdict;
@@ -36,7 +37,10 @@ final class Prober {
     /** What the engine says of each probe, all in one run. */
     List<Probe.Outcome> outcomes(RuleBook book) {
         Map<String, Probe.Says> said = new HashMap<>();
-        for (Verdict verdict : book.judge(probes.stream().map(Probe::option).toList())) {
+        List<OptionFacts> options = probes.stream().map(Probe::option).toList();
+        List<Verdict> verdicts = new ArrayList<>(book.judge(options));
+        verdicts.addAll(book.signs(options));
+        for (Verdict verdict : verdicts) {
             said.put(
                     verdict.option().segmentRef() + verdict.rule().id(),
                     verdict.speaks() ? Probe.Says.SPEAKS : Probe.Says.IS_IN_DOUBT);

@@ -24,7 +24,8 @@ final class RuleBookPage {
             2, "Stage 2: exclusions, needs and what the room lacks",
             3, "Stage 3: cautions",
             4, "Stage 4: preferences",
-            5, "Stage 5: settings"));
+            5, "Stage 5: settings",
+            6, "Stage 6: signs of a hard case"));
 
     private final Bundle bundle;
     private final Knowledge knowledge;

@@ -17,7 +17,7 @@ public sealed interface Conclusion {
         return List.of();
     }
 
-    /** Exclude, measure first, not in the room: conclusions without an object. */
+    /** Exclude, measure first, not in the room, bring to the meeting: conclusions without an object. */
     record Plainly(Kind kind) implements Conclusion {
         @Override
         public String sentence() {
@@ -110,7 +110,8 @@ public sealed interface Conclusion {
         CAUTION(3, "3-cautions", "CAU", "caution", "caution", "caution"),
         PREFER(4, "4-preferences", "PRE", "preference", "prefer", "reason to prefer"),
         DISFAVOUR(4, "4-preferences", "PRE", "preference", "disfavour", "reason to disfavour"),
-        SET(5, "5-settings", "SET", "setting", "set", "setting");
+        SET(5, "5-settings", "SET", "setting", "set", "setting"),
+        MEET(6, "6-meeting", "MEE", "meeting", "bring to the meeting", "sign of a hard case");
 
         private final int stage;
         private final String folder;
@@ -128,9 +129,14 @@ public sealed interface Conclusion {
             this.noun = noun;
         }
 
-        /** 1 to 5; stages run in this order. */
+        /** 1 to 6; stages run in this order. */
         public int stage() {
             return stage;
+        }
+
+        /** Whether it is asked once the ranking stands; what it says cannot change the ranking. */
+        public boolean afterRanking() {
+            return this == MEET;
         }
 
         /** The kinds a later rule may ask for; a need to measure is none, for it turns up when something is blanked. */

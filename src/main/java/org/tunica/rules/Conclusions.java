@@ -23,7 +23,11 @@ final class Conclusions {
     Conclusions(Knowledge knowledge, Sentences sentences) {
         this.sentences = sentences;
         knowledge.glossary().settings().values().forEach(setting -> settings.put(setting.name(), setting));
-        plainly(Conclusion.Kind.EXCLUDE, Conclusion.Kind.MEASURE_FIRST, Conclusion.Kind.NOT_IN_ROOM);
+        plainly(
+                Conclusion.Kind.EXCLUDE,
+                Conclusion.Kind.MEASURE_FIRST,
+                Conclusion.Kind.NOT_IN_ROOM,
+                Conclusion.Kind.MEET);
         for (Conclusion.Strength strength : Conclusion.Strength.values()) {
             learn(new Conclusion.Weighed(Conclusion.Kind.PREFER, strength));
             if (strength != Conclusion.Strength.FIRST_CHOICE) {

@@ -37,6 +37,7 @@ final class FactFields {
         table.addAll(ofSegment, Considered::segment);
         derived();
         foreseen();
+        table.addAll(new RankingFields().table(), option -> RankingFacts.NOT_YET);
     }
 
     AnswerTable<Considered> table() {

@@ -15,7 +15,7 @@ import org.tunica.knowledge.Standing;
  * @param sources ids of sources
  * @param standing how well the rule as a whole is supported
  * @param change number of the change record
- * @param ruleClass finding, contraindication, data-quality, logistics, caution, preference or setting
+ * @param ruleClass finding, contraindication, data-quality, logistics, caution, preference, setting or meeting
  * @param hazards ids of the hazards it controls
  * @param conditions all must hold
  * @param because the reason for the clinician
@@ -63,6 +63,11 @@ public record Rule(
                 .filter(Condition.Found.class::isInstance)
                 .map(Condition.Found.class::cast)
                 .toList();
+    }
+
+    /** Whether it is asked once the ranking stands, of the segment and not of an option. */
+    public boolean afterRanking() {
+        return conclusion.kind().afterRanking();
     }
 
     /** Ids of every limit the rule names. */

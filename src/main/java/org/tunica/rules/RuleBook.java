@@ -2,6 +2,7 @@ package org.tunica.rules;
 
 import java.util.BitSet;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,6 +22,9 @@ public final class RuleBook {
 
     private final List<Rule> rules;
 
+    /** Those that are asked before the ranking. */
+    private final List<Rule> ranking;
+
     /** In the order of the glossary. */
     private final List<Function<Considered, Answer>> fields;
 
@@ -28,7 +32,14 @@ public final class RuleBook {
     private final int[] numbers;
 
     private final Map<String, Function<Segment, Answer>> segmentFields;
+    private final Map<GlossaryField, Function<RankingFacts, Answer>> rankingFields;
+
+    /** Runs the rules before the ranking. */
     private final DroolsEngine engine;
+
+    /** Runs the rules after it; apart, so that nothing they say can reach a ranking. */
+    private final DroolsEngine afterRanking;
+
     private final NearMisses nearMisses;
     private final NumberBands bands;
 
@@ -44,9 +55,18 @@ public final class RuleBook {
                 .mapToInt(GlossaryField::place)
                 .toArray();
         this.segmentFields = segmentFields;
-        this.engine = new DroolsEngine(rules);
-        this.bands = new NumberBands(rules);
-        this.nearMisses = new NearMisses(rules, engine, knowledge.value(NEAR_SHARE));
+        this.rankingFields = new LinkedHashMap<>();
+        new RankingFields()
+                .table()
+                .answers()
+                .forEach((id, answer) ->
+                        rankingFields.put(knowledge.glossary().fields().get(id), answer));
+        this.ranking = rules.stream().filter(rule -> !rule.afterRanking()).toList();
+        this.engine = new DroolsEngine(ranking);
+        this.afterRanking =
+                new DroolsEngine(rules.stream().filter(Rule::afterRanking).toList());
+        this.bands = new NumberBands(ranking);
+        this.nearMisses = new NearMisses(ranking, engine, knowledge.value(NEAR_SHARE));
     }
 
     /**
@@ -76,7 +96,9 @@ public final class RuleBook {
 
     /** An option of which nothing is known goes through every rule: what cannot run ends the loading, not a case. */
     private void runOnce() {
-        judge(List.of(OptionFacts.ofNothing(fields.size())));
+        List<OptionFacts> nothing = List.of(OptionFacts.ofNothing(fields.size()));
+        judge(nothing);
+        signs(nothing);
     }
 
     /** Every form of a conclusion, with a place-holder where an id goes, in alphabetical order. */
@@ -111,14 +133,33 @@ public final class RuleBook {
         return before.with(numbers, place -> fields.get(place).apply(option));
     }
 
+    /** What the fields say about an option, and what became of the ranking of its segment. */
+    public OptionFacts facts(Considered option, RankingFacts ranked) {
+        OptionFacts facts = facts(option);
+        for (Map.Entry<GlossaryField, Function<RankingFacts, Answer>> field : rankingFields.entrySet()) {
+            facts = facts.with(field.getKey(), field.getValue().apply(ranked));
+        }
+        return facts;
+    }
+
     /**
-     * The verdicts of all rules over some options, in a total order that does not depend on the order of rules or
+     * The verdicts of the rules before the ranking over some options, in a total order that does not depend on the order of rules or
      * options.
      *
      * @throws IllegalStateException when the bound on firings is reached, which is an error and never a result
      */
     public List<Verdict> judge(Collection<OptionFacts> options) {
         return engine.judge(options);
+    }
+
+    /**
+     * The verdicts of the rules after the ranking. They ask about the segment and its ranking, so any one option of a
+     * segment stands for it.
+     *
+     * @param options with the ranking among their facts
+     */
+    public List<Verdict> signs(Collection<OptionFacts> options) {
+        return afterRanking.judge(options);
     }
 
     /**
@@ -147,12 +188,12 @@ public final class RuleBook {
     }
 
     /**
-     * Every rule tried on one option, condition by condition, in the order of the files.
+     * Every rule before the ranking tried on one option, condition by condition, in the order of the files.
      *
      * @param verdicts what {@link #judge} said of this option
      */
     public List<Tried> tried(OptionFacts option, List<Verdict> verdicts) {
-        return new Trial(option, verdicts).of(rules);
+        return new Trial(option, verdicts).of(ranking);
     }
 
     /** A field the program answers in another kind would leave every condition on it without an answer for ever. */

@@ -15,6 +15,9 @@ import org.tunica.knowledge.Knowledge;
 /** Checks of whole rules: stage, prefix and class fit the conclusion; sources, changes and findings exist; no number. */
 final class RuleChecks {
     static final int MOST_CONDITIONS = 5;
+    /** What is the same for every option of a segment, by the start of the id. */
+    private static final List<String> OF_SEGMENT = List.of("patient.", "limb.", "segment.");
+
     private static final Pattern DIGIT = Pattern.compile("\\d");
 
     private final Bundle bundle;
@@ -93,6 +96,29 @@ final class RuleChecks {
                     "\"is not recorded\" and \"then measure first\" go together: what is unknown must never count in favour");
         }
         earlierStagesOnly(rule);
+        rankingOnlyAfterIt(rule);
+    }
+
+    /** No circle: what a ranking rests on may not ask for it, and what asks for it says nothing of one option. */
+    private void rankingOnlyAfterIt(Rule rule) {
+        for (Condition condition : rule.conditions()) {
+            String field =
+                    condition instanceof Condition.OnOption on ? on.field().id() : "";
+            boolean ofRanking = field.startsWith(RankingFields.PREFIX);
+            if (ofRanking && !rule.afterRanking()) {
+                faults.add(
+                        rule.place(),
+                        rule.id() + " asks \"" + condition.sentence()
+                                + "\", which is known only after the ranking; only rules/"
+                                + Conclusion.Kind.MEET.folder() + " may ask that");
+            } else if (rule.afterRanking() && !ofRanking && OF_SEGMENT.stream().noneMatch(field::startsWith)) {
+                faults.add(
+                        rule.place(),
+                        rule.id() + " asks \"" + condition.sentence()
+                                + "\"; a rule after the ranking asks about patient, leg, segment and ranking, not about one"
+                                + " option");
+            }
+        }
     }
 
     private void earlierStagesOnly(Rule rule) {

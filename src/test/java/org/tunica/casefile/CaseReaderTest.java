@@ -172,6 +172,9 @@ class CaseReaderTest {
                     room.devices            | ["adhesive","adhesive"] | $.room.devices[1] | "adhesive" stands twice in the list
                     room.foamGas            | ["oxygen"]  | $.room.foamGas[0]         | known words: air, co2-o2
                     room.sclerosants        | [3]         | $.room.sclerosants[0]     | must be an object, is 3
+                    importance              | ["durability","durability"] | $.importance[1] | "durability" stands twice in the list
+                    importance              | ["durablity"] | $.importance[0]         | did you mean "durability"?
+                    importance              | "durability" | $.importance             | must be a list, is "durability"
                     format                  | 1           | $.format                  | must be a text
                     format                  | " "         | $.format                  | must be a text that is not empty
                     caseRef                 | "Anna Muster" | $.caseRef               | 1 to 64 letters

@@ -92,6 +92,25 @@ public final class CaseSteps {
         clinic.foresees(field.id(), answer);
     }
 
+    /** Puts a word or a number in the place of what became of the ranking. */
+    @Given("^the ranking says ([^:]+): (.+)$")
+    public void theRankingSays(String noun, String value) {
+        GlossaryField field = Clinic.TUNICA.knowledge().glossary().fields().values().stream()
+                .filter(known -> known.noun().equals(noun) && known.id().startsWith("ranking."))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("nothing about a ranking is called \"" + noun + "\""));
+        Answer known = field.kind() == GlossaryField.Kind.NUMBER && !value.equals("not known")
+                ? new Answer.Number(Double.parseDouble(value))
+                : new Answer.OneWord(value);
+        clinic.foresees(field.id(), value.equals("not known") ? Answer.UNKNOWN : known);
+    }
+
+    /** Signs are about the segment, for which any one technique stands. */
+    @When("the signs of a hard case are looked for")
+    public void signsAreLookedFor() {
+        clinic.considers("adhesive");
+    }
+
     @When("{word} is considered")
     public void isConsidered(String technique) {
         clinic.considers(technique);

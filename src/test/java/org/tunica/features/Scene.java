@@ -1,5 +1,6 @@
 package org.tunica.features;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.tunica.CaseTree;
@@ -53,7 +54,9 @@ public final class Scene {
 
     /** What some rules say about the technique considered. */
     List<Verdict> verdicts(RuleBook rules) {
-        return rules.judge(List.of(facts));
+        List<Verdict> verdicts = new ArrayList<>(rules.judge(List.of(facts)));
+        verdicts.addAll(rules.signs(List.of(facts)));
+        return verdicts;
     }
 
     /** The case as JSON, for messages. */

@@ -86,6 +86,7 @@ class KnowledgeTest {
                     limits/wall.yaml       | value: 0.9         | vaule: 0.9            | wall.share.whole.vaule: is not a field of this object; did you mean "value"?
                     limits/wall.yaml       | value: 0.9         | value: .nan           | :4: is not readable YAML: Malformed numeric value
                     limits/wall.yaml       | unit: "1"          | # no unit             | wall.share.whole.unit: must be given
+                    rates.yaml             | measuredWith: "one laser, its wavelength and fibre not read", |  | rate.great-saphenous.laser.against-mechanochemical.measuredWith: a rate that stands for several techniques says with what it was measured
                     rates.yaml             | treated: 69        | treated: 0            | rate.great-saphenous.laser.against-mechanochemical.treated: must be more than 0
                     rates.yaml             | treated: 69        | low: 0.5              | rate.great-saphenous.laser.against-mechanochemical.treated: give either the number treated, or low and high
                     rates.yaml             | share: 0.913       | share: 1.2            | rate.great-saphenous.laser.against-mechanochemical.share: low, share and high must rise from 0 to 1

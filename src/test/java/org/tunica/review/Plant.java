@@ -20,7 +20,8 @@ final class Plant {
             "ROM", "2-exclusions logistics",
             "CAU", "3-cautions caution",
             "PRE", "4-preferences preference",
-            "SET", "5-settings setting");
+            "SET", "5-settings setting",
+            "MEE", "6-meeting meeting");
     private static final Map<String, Integer> LIMITS =
             Map.of("plant.two", 2, "plant.four", 4, "plant.six", 6, "plant.eight", 8, "plant.hundred", 100);
 

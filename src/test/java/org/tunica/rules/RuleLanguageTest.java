@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.knowledge.Bundle;
@@ -119,6 +120,42 @@ class RuleLanguageTest {
                 .replace("then exclude", "then find near-skin")
                 .replace("the technique works by heat", "the finding near-nerve holds");
         assertTrue(faultsIn("rules/1-findings/test.rule", text, "FIN-900").contains("rests a finding on a finding"));
+    }
+
+    /** No circle: what a ranking rests on may not ask for it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "the ranking is not-firm",
+                "the best standing is careful",
+                "the number of ranked options is at most limit meeting.options.few",
+                "the option ranked first works by heat"
+            })
+    void aRuleBeforeTheRankingMayNotAskForIt(String condition) {
+        String faults = Texts.faults(
+                Texts.RULE.replace("the depth to the skin is less than limit heat.skin-gap.min", condition));
+        assertTrue(faults.contains("known only after the ranking"), faults);
+    }
+
+    /** A sign is about a segment, so nothing that differs from option to option may be asked. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "the technique works by heat",
+                "the peak at the nerve is more than limit heat.nerve.peak.red",
+                "the room has a tilt table",
+                "there is a caution",
+                "the finding near-nerve holds"
+            })
+    void aRuleAfterTheRankingAsksNothingOfOneOption(String condition) {
+        String text = Texts.RULE
+                .replace("EXC-900", "MEE-900")
+                .replace("contraindication", "meeting")
+                .replace("then exclude", "then bring to the meeting")
+                .replace("the technique works by heat", "the ranking is not-firm")
+                .replace("the depth to the skin is less than limit heat.skin-gap.min", condition);
+        String faults = faultsIn("rules/6-meeting/test.rule", text, "MEE-900");
+        assertTrue(faults.contains("not about one option"), faults);
     }
 
     @Test

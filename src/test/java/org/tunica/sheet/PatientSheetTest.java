@@ -231,6 +231,7 @@ class PatientSheetTest {
                 option.why(),
                 option.score(),
                 option.scoreTree(),
+                option.tie(),
                 option.settings(),
                 option.predicted(),
                 option.reasons(),
@@ -244,7 +245,9 @@ class PatientSheetTest {
                 sound.derived(),
                 List.of(standingSo),
                 sound.nearMisses(),
+                sound.ranking(),
                 sound.firmness(),
+                sound.hardCase(),
                 sound.similar());
         Advice advice = new Advice(
                 SOUND.format(), SOUND.caseRef(), SOUND.release(), SOUND.seed(), SOUND.caution(), List.of(segment));
