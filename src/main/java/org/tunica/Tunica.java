@@ -326,7 +326,9 @@ public final class Tunica {
         SimilarCases similar = similar(caseFile, library, SimilarRequest.usual());
         List<SegmentAdvice> segments = new ArrayList<>();
         for (int i = 0; i < advice.segments().size(); i++) {
-            segments.add(advice.segments().get(i).withSimilar(similar.segments().get(i).similar()));
+            segments.add(advice.segments()
+                    .get(i)
+                    .withSimilar(similar.segments().get(i).similar()));
         }
         return new Advice(
                 advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
