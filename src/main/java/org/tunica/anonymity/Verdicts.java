@@ -17,14 +17,16 @@ final class Verdicts {
     private static final Pattern LOWER = Pattern.compile("[a-z]+");
 
     private final Vocabulary vocabulary;
+    private final int longestPhrase;
     private final List<Chunk> chunks;
     private final Measure measure;
     private final boolean[] keep;
     private final boolean[] measured;
     private final boolean[] unclear;
 
-    Verdicts(Vocabulary vocabulary, List<Chunk> chunks) {
+    Verdicts(Vocabulary vocabulary, int longestPhrase, List<Chunk> chunks) {
         this.vocabulary = vocabulary;
+        this.longestPhrase = longestPhrase;
         this.chunks = chunks;
         this.measure = new Measure(vocabulary);
         this.keep = new boolean[chunks.size()];
@@ -91,7 +93,7 @@ final class Verdicts {
     }
 
     private int phrase(int at) {
-        for (int length = Math.min(vocabulary.longestPhrase(), chunks.size() - at); length > 1; length--) {
+        for (int length = Math.min(longestPhrase, chunks.size() - at); length > 1; length--) {
             if (phrase(at, length)) {
                 return length;
             }

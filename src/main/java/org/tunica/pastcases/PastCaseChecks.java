@@ -11,6 +11,9 @@ import org.tunica.treatment.DeliveredSession;
 
 /** What must not stand in a past case, and which of its parts must belong together. */
 final class PastCaseChecks {
+    private static final int FIRST_OF_FOUR_DIGITS = 1000;
+    private static final int LAST_OF_FOUR_DIGITS = 9999;
+
     private PastCaseChecks() {}
 
     /** A year of four digits, or unknown. */
@@ -20,7 +23,7 @@ final class PastCaseChecks {
             return OptionalInt.empty();
         }
         int whole = (int) year.getAsDouble();
-        if (whole != year.getAsDouble() || Integer.toString(whole).length() != 4) {
+        if (whole != year.getAsDouble() || whole < FIRST_OF_FOUR_DIGITS || whole > LAST_OF_FOUR_DIGITS) {
             root.fault("year", "must be a year of four digits");
         }
         return OptionalInt.of(whole);
