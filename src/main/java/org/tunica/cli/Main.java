@@ -26,6 +26,7 @@ import picocli.CommandLine.ExitCode;
             CasesCommand.class,
             RulesCommand.class,
             FhirCommand.class,
+            HookCommand.class,
             SchemaCommand.class,
             ServeCommand.class,
             CommandLine.HelpCommand.class
