@@ -3,10 +3,12 @@ package org.tunica.cli;
 import java.time.LocalDate;
 import java.util.UUID;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.tunica.Tunica;
 import org.tunica.fhir.HookAnswer;
 import org.tunica.fhir.HookFeedback;
 import org.tunica.fhir.HookRequest;
+import org.tunica.fhir.HookSchema;
 import org.tunica.fhir.HookService;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.ArgGroup;
@@ -41,12 +43,17 @@ final class HookCommand implements Callable<Integer> {
                 paramLabel = "FEEDBACK.json",
                 description = "Print instead this feedback as it is understood.")
         private String feedback = "";
+
+        @Option(
+                names = "--schema",
+                paramLabel = "WHICH",
+                description = "Print instead a JSON Schema: ${COMPLETION-CANDIDATES}.")
+        private @Nullable HookSchema schema;
     }
 
     @Option(
             names = "--site",
             paramLabel = "SITE.yaml",
-            required = true,
             description = "What the room holds and which codes are read (tunica-site/1).")
     private String site = "";
 
@@ -62,6 +69,10 @@ final class HookCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (what.schema != null) {
+            spec.commandLine().getOut().print(what.schema.text());
+            return 0;
+        }
         Tunica tunica = Tunica.shipped();
         HookService service = new HookService(tunica, SiteFile.read(site, tunica));
         spec.commandLine().getOut().println(text(service));

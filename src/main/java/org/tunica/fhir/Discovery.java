@@ -39,7 +39,8 @@ final class Discovery {
             service.put(
                     "usageRequirements",
                     "The Observations of the scan must carry codes of this service's code map. Nothing is fetched: what is not"
-                            + " prefetched is not known. Nothing sent is stored.");
+                            + " prefetched is not known. Nothing sent is stored. Agree before use that the record system calls"
+                            + " order-sign: only there is what a rule excludes shown as critical.");
         }
         return document;
     }

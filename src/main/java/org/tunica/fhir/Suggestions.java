@@ -27,8 +27,8 @@ final class Suggestions {
 
     ArrayNode of(Orders.Order order, SegmentAdvice segment, Optional<OptionAdvice> ordered) {
         ArrayNode suggestions = NODES.arrayNode();
-        boolean first = ordered.isPresent() && ordered.get().rank().orElse(0) == 1;
-        if (!first && !order.id().isEmpty()) {
+        boolean stands = ordered.isPresent() && ordered.get().standing().compareTo(OptionStanding.SUITABLE) <= 0;
+        if (!stands && !order.id().isEmpty()) {
             Proposal.ranked(segment).stream()
                     .filter(option -> ordered.isEmpty()
                             || !option.technique().equals(ordered.get().technique()))
