@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.plan.Advice;
+import org.tunica.store.StoreUnavailable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExitCode;
@@ -24,10 +25,14 @@ import picocli.CommandLine.ExitCode;
             SheetCommand.class,
             NoteCommand.class,
             CasesCommand.class,
+            AuditCommand.class,
             RulesCommand.class,
             FhirCommand.class,
             HookCommand.class,
             SchemaCommand.class,
+            VerifyCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             ServeCommand.class,
             CommandLine.HelpCommand.class
         },
@@ -81,6 +86,10 @@ public final class Main {
         if (exception instanceof FaultyInput) {
             err.println(exception.getMessage());
             return ExitCode.USAGE;
+        }
+        if (exception instanceof StoreUnavailable) {
+            err.println(exception.getMessage());
+            return ExitCode.SOFTWARE;
         }
         err.println("The program failed: " + exception);
         return ExitCode.SOFTWARE;
