@@ -51,7 +51,7 @@ class RecordFuzzTest {
             "{\"reference\":\"Observation/scan-l1\"}",
             "\"" + "x".repeat(9_000) + "\"");
 
-    @Property(tries = 900, seed = "20260701", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 400, seed = "20260701", shrinking = ShrinkingMode.OFF)
     void changedRecord(@ForAll long seed, @ForAll @IntRange(min = 1, max = 5) int changes) {
         Random random = new Random(seed);
         JsonNode tree = DemoSite.JSON.readTree(DemoSite.file("record.json"));
@@ -61,7 +61,7 @@ class RecordFuzzTest {
         translated(bytes(tree));
     }
 
-    @Property(tries = 300, seed = "20260702", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 150, seed = "20260702", shrinking = ShrinkingMode.OFF)
     void flippedBytes(@ForAll long seed) {
         Random random = new Random(seed);
         byte[] bytes = DemoSite.file("record.json").clone();
@@ -71,7 +71,7 @@ class RecordFuzzTest {
         translated(bytes);
     }
 
-    @Property(tries = 300, seed = "20260703", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 120, seed = "20260703", shrinking = ShrinkingMode.OFF)
     void changedCall(@ForAll long seed, @ForAll @IntRange(min = 1, max = 4) int changes) {
         Random random = new Random(seed);
         JsonNode tree = DemoSite.JSON.readTree(DemoSite.file("order-sign.json"));
@@ -88,7 +88,7 @@ class RecordFuzzTest {
         }
     }
 
-    @Property(tries = 300, seed = "20260704", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 150, seed = "20260704", shrinking = ShrinkingMode.OFF)
     void changedFeedback(@ForAll long seed, @ForAll @IntRange(min = 1, max = 4) int changes) {
         Random random = new Random(seed);
         JsonNode tree = DemoSite.JSON.readTree(DemoSite.file("feedback.json"));
