@@ -29,7 +29,7 @@ final class PastCaseChecks {
         return OptionalInt.of(whole);
     }
 
-    static void check(PastCase read, NoteScrubber scrubber, Faults faults) {
+    static void check(WaitingCase read, NoteScrubber scrubber, Faults faults) {
         notes(read, scrubber, faults);
         patient(read.caseFile().patient(), faults);
         sameReference(read, "$.caseFile", read.caseFile().caseRef(), faults);
@@ -42,7 +42,7 @@ final class PastCaseChecks {
     }
 
     /** The text itself stays out of the message: it could hold what it must not. */
-    private static void notes(PastCase read, NoteScrubber scrubber, Faults faults) {
+    private static void notes(WaitingCase read, NoteScrubber scrubber, Faults faults) {
         for (int i = 0; i < read.notes().size(); i++) {
             if (!scrubber.clean(read.notes().get(i))) {
                 faults.add(
@@ -52,7 +52,7 @@ final class PastCaseChecks {
         }
     }
 
-    private static void sameReference(PastCase read, String place, String caseRef, Faults faults) {
+    private static void sameReference(WaitingCase read, String place, String caseRef, Faults faults) {
         if (!caseRef.equals(read.id())) {
             faults.add(place + ".caseRef", "must be the id of the past case, \"" + read.id() + "\"");
         }
