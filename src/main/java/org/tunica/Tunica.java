@@ -37,6 +37,7 @@ import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.ChartWords;
+import org.tunica.picture.OutcomePicture;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
@@ -272,6 +273,16 @@ public final class Tunica {
     /** An audit as a page without charts. */
     public Document text(Audit audit) {
         return auditor.text(audit);
+    }
+
+    /** An audit as a page with charts. */
+    public Document page(Audit audit) {
+        return auditor.page(audit, release);
+    }
+
+    /** The charts of an audit, each by a name for its file, with heading, table and notes. */
+    public Map<String, OutcomePicture> charts(Audit audit, int widthPx) {
+        return auditor.charts(audit, release, widthPx);
     }
 
     /** An audit as JSON, {@code tunica-audit/1}. */

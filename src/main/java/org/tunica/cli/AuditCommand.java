@@ -1,5 +1,6 @@
 package org.tunica.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -10,6 +11,7 @@ import org.tunica.invented.InventedLibrary;
 import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.AuditQuestion;
 import org.tunica.pastcases.PastCase;
+import org.tunica.picture.WindowPicture;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,6 +49,15 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print as JSON (tunica-audit/1).")
     private boolean json;
 
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write it with charts as PDF.")
+    private Optional<String> pdf = Optional.empty();
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write it with charts as a page for a browser.")
+    private Optional<String> html = Optional.empty();
+
+    @Option(names = "--svg", paramLabel = "FOLDER", description = "Write each chart into a folder that is there.")
+    private Optional<String> svg = Optional.empty();
+
     @Option(
             names = "--width",
             paramLabel = "COLUMNS",
@@ -65,7 +76,18 @@ final class AuditCommand implements Callable<Integer> {
         TextWidth.check(width, spec);
         Tunica tunica = Tunica.shipped();
         Audit audit = tunica.audit(cases(tunica), new AuditQuestion(site, technique, year(from), year(to), compare));
-        spec.commandLine().getOut().print(json ? tunica.toJson(audit) : new PaperText(width).of(tunica.text(audit)));
+        if (pdf.isEmpty() && html.isEmpty() && svg.isEmpty()) {
+            spec.commandLine()
+                    .getOut()
+                    .print(json ? tunica.toJson(audit) : new PaperText(width).of(tunica.text(audit)));
+            return 0;
+        }
+        pdf.ifPresent(file -> OutputFile.replacing(file).write(tunica.toPdf(tunica.page(audit))));
+        html.ifPresent(file -> OutputFile.replacing(file)
+                .write(tunica.toHtml(tunica.page(audit)).getBytes(StandardCharsets.UTF_8)));
+        svg.ifPresent(folder -> tunica.charts(audit, WindowPicture.USUAL_WIDTH_PX)
+                .forEach((name, picture) ->
+                        OutputFile.replacing(folder + "/" + name + ".svg").write(picture.svg())));
         return 0;
     }
 

@@ -49,7 +49,7 @@ final class AuditPage {
                 sections);
     }
 
-    private static String asked(AuditQuestion asked) {
+    static String asked(AuditQuestion asked) {
         String years = asked.fromYear().isEmpty() && asked.toYear().isEmpty()
                 ? "all years"
                 : "years " + year(asked.fromYear().stream().boxed().findFirst(), "first") + " to "

@@ -2,6 +2,7 @@ package org.tunica.outcomes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -9,6 +10,7 @@ import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.paper.Document;
 import org.tunica.pastcases.PastCase;
+import org.tunica.picture.OutcomePicture;
 import org.tunica.plan.Advice;
 import org.tunica.statistics.LogRank;
 
@@ -69,6 +71,16 @@ public final class Auditor {
     /** The audit as a page without charts; its tables say the same. */
     public Document text(Audit audit) {
         return new AuditPage(numbers, AuditDrawings.NONE).of(audit);
+    }
+
+    /** The audit as a page with charts. */
+    public Document page(Audit audit, Advice.Release release) {
+        return new AuditPage(numbers, new AuditCharts(numbers, release, audit)).of(audit);
+    }
+
+    /** Its charts, each by a name for its file, with heading, table and notes. */
+    public Map<String, OutcomePicture> charts(Audit audit, Advice.Release release, int widthPx) {
+        return new AuditCharts(numbers, release, audit).all(widthPx);
     }
 
     private AuditedTechnique technique(Groups.Kind kind) {
