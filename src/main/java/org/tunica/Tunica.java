@@ -1,5 +1,6 @@
 package org.tunica;
 
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -32,6 +33,9 @@ import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
 import org.tunica.pastcases.AnonymityLimits;
+import org.tunica.pastcases.CaseBase;
+import org.tunica.pastcases.CaseCount;
+import org.tunica.pastcases.CaseProgress;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.physics.Physics;
@@ -248,6 +252,20 @@ public final class Tunica {
      */
     public PastCase readPastCase(String what, byte[] json) {
         return new PastCaseReader(knowledge).read(what, json);
+    }
+
+    /** The past cases in a folder, which need not be there yet. */
+    public CaseBase caseBase(Path folder) {
+        return new CaseBase(folder, knowledge, this::toLine);
+    }
+
+    /**
+     * Reads every line of a file of past cases and counts.
+     *
+     * @throws org.tunica.casefile.FaultyInput with each faulty line and its number
+     */
+    public CaseCount checkCases(Path file, CaseProgress progress) {
+        return CaseBase.checkFile(file, new PastCaseReader(knowledge), progress);
     }
 
     /** Finished cases that nobody ever was, the same for the same seed. */
