@@ -288,6 +288,15 @@ public final class Tunica {
         return auditor.audit(cases, question);
     }
 
+    /**
+     * The same of a case base.
+     *
+     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked, or each damaged line of the base
+     */
+    public Audit audit(CaseBase base, AuditQuestion question, CaseProgress progress) {
+        return auditor.audit(base, question, progress);
+    }
+
     /** An audit as a page without charts. */
     public Document text(Audit audit) {
         return auditor.text(audit);

@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.tunica.Tunica;
 import org.tunica.invented.InventedLibrary;
 import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.AuditQuestion;
-import org.tunica.pastcases.PastCase;
 import org.tunica.picture.WindowPicture;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
@@ -27,6 +25,12 @@ import picocli.CommandLine.Spec;
         footer = {"", Advice.CAUTION},
         mixinStandardHelpOptions = true)
 final class AuditCommand implements Callable<Integer> {
+    @Option(
+            names = "--cases",
+            paramLabel = "FOLDER",
+            description = "The folder of the case base (default: a library of made-up cases).")
+    private Optional<String> folder = Optional.empty();
+
     @Option(names = "--site", paramLabel = "SITE", description = "Only cases of this site, a pseudonym.")
     private Optional<String> site = Optional.empty();
 
@@ -75,7 +79,7 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() {
         TextWidth.check(width, spec);
         Tunica tunica = Tunica.shipped();
-        Audit audit = tunica.audit(cases(tunica), new AuditQuestion(site, technique, year(from), year(to), compare));
+        Audit audit = audit(tunica, new AuditQuestion(site, technique, year(from), year(to), compare));
         if (pdf.isEmpty() && html.isEmpty() && svg.isEmpty()) {
             spec.commandLine()
                     .getOut()
@@ -91,8 +95,15 @@ final class AuditCommand implements Callable<Integer> {
         return 0;
     }
 
-    private static Stream<PastCase> cases(Tunica tunica) {
-        return new InventedLibrary(tunica.knowledge(), InventedLibrary.USUAL_SEED).cases(InventedLibrary.USUAL_COUNT);
+    private Audit audit(Tunica tunica, AuditQuestion question) {
+        if (folder.isEmpty()) {
+            return tunica.audit(
+                    tunica.inventedLibrary(InventedLibrary.USUAL_SEED).cases(InventedLibrary.USUAL_COUNT), question);
+        }
+        try (ProgressBar bar =
+                ProgressBar.atTerminal("reading", spec.commandLine().getErr())) {
+            return tunica.audit(tunica.caseBase(CasesFolder.path(folder.get())), question, bar);
+        }
     }
 
     private static OptionalInt year(Optional<Integer> year) {

@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.paper.Document;
+import org.tunica.pastcases.CaseBase;
+import org.tunica.pastcases.CaseProgress;
 import org.tunica.pastcases.PastCase;
 import org.tunica.picture.OutcomePicture;
 import org.tunica.plan.Advice;
@@ -46,9 +48,28 @@ public final class Auditor {
      */
     public Audit audit(Stream<PastCase> cases, AuditQuestion question) {
         question.check(knowledge);
-        List<SegmentOutcome> asked = cases.flatMap(one -> outcomes.of(one).stream())
-                .filter(question::holds)
-                .toList();
+        List<SegmentOutcome> asked = new ArrayList<>();
+        cases.forEach(one -> add(one, question, asked));
+        return audit(asked, question);
+    }
+
+    /**
+     * The audit of a case base.
+     *
+     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked, or each damaged line of the base
+     */
+    public Audit audit(CaseBase base, AuditQuestion question, CaseProgress progress) {
+        question.check(knowledge);
+        List<SegmentOutcome> asked = new ArrayList<>();
+        base.each(one -> add(one, question, asked), progress);
+        return audit(asked, question);
+    }
+
+    private void add(PastCase pastCase, AuditQuestion question, List<SegmentOutcome> asked) {
+        outcomes.of(pastCase).stream().filter(question::holds).forEach(asked::add);
+    }
+
+    private Audit audit(List<SegmentOutcome> asked, AuditQuestion question) {
         Groups groups = Groups.of(asked, numbers, knowledge);
         return new Audit(
                 Audit.FORMAT,

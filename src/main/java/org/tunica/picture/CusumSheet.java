@@ -46,7 +46,7 @@ final class CusumSheet implements ChartSheet {
         int last = Math.max(2, points.size());
         NumberAxis cases = Page.axis("cases in their order", 0, last);
         cases.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
-        NumberAxis evidence = Page.axis("better      evidence      worse", bottom, top);
+        NumberAxis evidence = Page.axis("evidence (up: worse, down: better)", bottom, top);
         return ChartDrawing.plot(
                 cases,
                 evidence,
