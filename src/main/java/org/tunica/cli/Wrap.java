@@ -10,10 +10,13 @@ import picocli.CommandLine.Help;
 final class Wrap {
     private static final Help.ColorScheme PLAIN = Help.defaultColorScheme(Help.Ansi.OFF);
 
-    /** Keeps an id such as heat.skin-gap.min and a number from being broken at dots; taken out again after wrapping. */
+    /** Keeps an id such as heat.skin-gap.min from being broken at its dots; taken out again after wrapping. */
     private static final String JOINER = "\u2060";
 
-    private static final Pattern DOT_IN_A_WORD = Pattern.compile("(?<=\\w)\\.(?=\\w)");
+    private static final Pattern DOT_IN_AN_ID = Pattern.compile("(?<=\\w)\\.(?=[A-Za-z])");
+
+    /** Only in paragraphs, where a joiner that takes up a place moves no column. */
+    private static final Pattern DOT_IN_A_NUMBER = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
     /** The least width left for the last column. */
     static final int NARROWEST = 20;
@@ -36,7 +39,7 @@ final class Wrap {
         Help.TextTable table = Help.TextTable.forColumns(PLAIN, columns);
         table.addEmptyRow();
         for (int i = 0; i < cells.size(); i++) {
-            String cell = DOT_IN_A_WORD.matcher(cells.get(i)).replaceAll("." + JOINER);
+            String cell = DOT_IN_AN_ID.matcher(cells.get(i)).replaceAll("." + JOINER);
             table.putValue(0, i, PLAIN.ansi().new Text(cell, PLAIN));
         }
         return table.toString().replace(JOINER, "").stripTrailing().replaceAll("[ ]+\n", "\n") + "\n";
@@ -44,7 +47,8 @@ final class Wrap {
 
     /** A paragraph indented by some blanks. */
     static String paragraph(int width, int indent, String text) {
-        return table(width, indent == 0 ? List.of() : List.of(indent), indented(indent, text));
+        String whole = DOT_IN_A_NUMBER.matcher(text).replaceAll("." + JOINER);
+        return table(width, indent == 0 ? List.of() : List.of(indent), indented(indent, whole));
     }
 
     private static List<List<String>> indented(int indent, String text) {

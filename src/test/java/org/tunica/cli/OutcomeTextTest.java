@@ -1,6 +1,7 @@
 package org.tunica.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -81,6 +82,15 @@ class OutcomeTextTest {
                         new FunnelText(MadeUp.funnel(FunnelChart.Kind.PERIODS), width).text())
                 .flatMap(text -> lines(text).stream())
                 .forEach(line -> assertTrue(line.length() <= width, line));
+    }
+
+    /** The sentence with -1.1 is long enough to be broken somewhere in it at some width. */
+    @Test
+    void noNumberIsBrokenAtItsDot() {
+        for (int width = 60; width <= 160; width++) {
+            String text = new CusumText(MadeUp.cusum(1.1, 11, 12, 20), width).text();
+            assertFalse(text.matches("(?s).*\\d\\.\\n +\\d.*"), text);
+        }
     }
 
     @Test
