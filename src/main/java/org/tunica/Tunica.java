@@ -1,6 +1,7 @@
 package org.tunica;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -55,6 +56,11 @@ import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
 import org.tunica.sheet.PatientSheet;
+import org.tunica.similar.CaseLibrary;
+import org.tunica.similar.CaseSource;
+import org.tunica.similar.SimilarCases;
+import org.tunica.similar.SimilarRequest;
+import org.tunica.similar.SimilarWriter;
 import org.tunica.similar.Similarity;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.DeliveredSession;
@@ -276,6 +282,62 @@ public final class Tunica {
     /** A past case as JSON on one line, {@code tunica-past/1}, as it stands in a case base. */
     public String toLine(PastCase pastCase) {
         return JsonOutput.line(pastCase);
+    }
+
+    /** The usual library of made-up past cases, to be searched; its index is in memory. */
+    public CaseLibrary inventedCases() {
+        long seed = InventedLibrary.USUAL_SEED;
+        CaseSource source = new InventedCases(inventedLibrary(seed), seed, InventedLibrary.USUAL_COUNT);
+        return CaseLibrary.inMemory(source, knowledge, physics);
+    }
+
+    /**
+     * The released past cases of a case base, to be searched.
+     *
+     * @param folder of the case base
+     * @throws org.tunica.casefile.FaultyInput when a case cannot be read
+     */
+    public CaseLibrary cases(Path folder) {
+        return CaseLibrary.of(folder, knowledge, physics);
+    }
+
+    /**
+     * Past segments like those of a case, and why.
+     *
+     * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique
+     */
+    public SimilarCases similar(CaseFile caseFile, CaseLibrary library, SimilarRequest request) {
+        request.segment().ifPresent(ref -> segment(caseFile, ref));
+        request.filter().technique().ifPresent(this::known);
+        return new SimilarWriter(library, physics).of(caseFile, request);
+    }
+
+    /**
+     * Past segments whose notes fit some words best.
+     *
+     * @throws org.tunica.casefile.FaultyInput for an unknown technique
+     */
+    public SimilarCases similar(String words, CaseLibrary library, SimilarRequest request) {
+        request.filter().technique().ifPresent(this::known);
+        return new SimilarWriter(library, physics).byWords(words, request);
+    }
+
+    /** An advice with past segments beside each of the case. They change nothing else of it. */
+    public Advice withSimilar(Advice advice, CaseFile caseFile, CaseLibrary library) {
+        SimilarCases similar = similar(caseFile, library, SimilarRequest.usual());
+        List<SegmentAdvice> segments = new ArrayList<>();
+        for (int i = 0; i < advice.segments().size(); i++) {
+            segments.add(advice.segments()
+                    .get(i)
+                    .withSimilar(similar.segments().get(i).similar()));
+        }
+        return new Advice(
+                advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
+    }
+
+    /** Past segments like those of a case as JSON, {@code tunica-similar/1}. */
+    public String toJson(SimilarCases similar) {
+        return JsonOutput.of(similar);
     }
 
     /**

@@ -117,6 +117,9 @@ class ArchitectureTest {
     static final ArchRule the_schema_library_lives_at_the_front_door = onlyIn("org.tunica", "com.github.victools..");
 
     @ArchTest
+    static final ArchRule the_index_lives_in_similar = onlyIn("org.tunica.similar", "org.apache.lucene..");
+
+    @ArchTest
     static final ArchRule markdown_lives_in_review = onlyIn("org.tunica.review", "org.commonmark..");
 
     @ArchTest
