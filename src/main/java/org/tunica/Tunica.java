@@ -30,6 +30,7 @@ import org.tunica.knowledge.Standing;
 import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.AuditQuestion;
 import org.tunica.outcomes.Auditor;
+import org.tunica.outcomes.HappenedPage;
 import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
@@ -309,7 +310,7 @@ public final class Tunica {
     public SimilarCases similar(CaseFile caseFile, CaseLibrary library, SimilarRequest request) {
         request.segment().ifPresent(ref -> segment(caseFile, ref));
         request.filter().technique().ifPresent(this::known);
-        return new SimilarWriter(library, physics).of(caseFile, request);
+        return new SimilarWriter(library, physics, knowledge).of(caseFile, request);
     }
 
     /**
@@ -319,7 +320,7 @@ public final class Tunica {
      */
     public SimilarCases similar(String words, CaseLibrary library, SimilarRequest request) {
         request.filter().technique().ifPresent(this::known);
-        return new SimilarWriter(library, physics).byWords(words, request);
+        return new SimilarWriter(library, physics, knowledge).byWords(words, request);
     }
 
     /** An advice with past segments beside each of the case. They change nothing else of it. */
@@ -333,6 +334,11 @@ public final class Tunica {
         }
         return new Advice(
                 advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
+    }
+
+    /** Writes what happened to the nearest past segments. */
+    public HappenedPage happenedPage() {
+        return new HappenedPage(OutcomeNumbers.of(knowledge));
     }
 
     /** Past segments like those of a case as JSON, {@code tunica-similar/1}. */
