@@ -103,4 +103,14 @@ public record CaseFile(
     public static CaseFile read(FieldReader reader, Faults faults, KnownWords known) {
         return new CaseReader(known, faults).read(reader);
     }
+
+    /**
+     * Reads what a room holds where it stands outside a case.
+     *
+     * @param reader of the room
+     * @param faults those the reader notes, too
+     */
+    public static Room readRoom(FieldReader reader, Faults faults, KnownWords known) {
+        return new CaseReader(known, faults).room(reader);
+    }
 }

@@ -94,7 +94,7 @@ final class CaseReader {
         }
     }
 
-    private Room room(FieldReader room) {
+    Room room(FieldReader room) {
         Room read = new Room(
                 room.ids("devices", known.techniqueIds()),
                 room.objects("sclerosants").map(this::sclerosants),

@@ -20,7 +20,18 @@ public final class JsonText {
     /** The deepest nesting read; a case needs seven. */
     public static final int DEEPEST = 20;
 
-    private static final JsonFactory FACTORY = factory();
+    /** The largest record of a patient read, in bytes: some thousand resources with their printed text. */
+    public static final int LARGEST_RECORD_BYTES = 8_000_000;
+
+    private static final Bounds FILE = new Bounds(LARGEST_BYTES, DEEPEST, 10_000);
+    private static final Bounds RECORD = new Bounds(LARGEST_RECORD_BYTES, 40, 1_000_000);
+
+    /** What a text may be at most, and the parser that keeps to it. */
+    private record Bounds(int largestBytes, JsonFactory factory) {
+        Bounds(int largestBytes, int deepest, int longestText) {
+            this(largestBytes, JsonText.factory(largestBytes, deepest, longestText));
+        }
+    }
 
     private JsonText() {}
 
@@ -31,10 +42,24 @@ public final class JsonText {
      * @throws FaultyInput when it is too large, too deep, no JSON, or has a field twice
      */
     public static JsonNode parse(String what, byte[] bytes) {
-        if (bytes.length > LARGEST_BYTES) {
-            throw fault(what, "is " + bytes.length + " bytes long; at most " + LARGEST_BYTES + " are read");
+        return parse(what, bytes, FILE);
+    }
+
+    /**
+     * The tree of what another system sends about a patient: larger than a file of ours, with texts for people in it.
+     *
+     * @param what the name of the input, for messages
+     * @throws FaultyInput as {@link #parse}
+     */
+    public static JsonNode parseRecord(String what, byte[] bytes) {
+        return parse(what, bytes, RECORD);
+    }
+
+    private static JsonNode parse(String what, byte[] bytes, Bounds bounds) {
+        if (bytes.length > bounds.largestBytes()) {
+            throw fault(what, "is " + bytes.length + " bytes long; at most " + bounds.largestBytes() + " are read");
         }
-        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), utf8(what, bytes))) {
+        try (JsonParser parser = bounds.factory().createParser(ObjectReadContext.empty(), utf8(what, bytes))) {
             JsonNode tree = TokenTree.of(parser);
             if (tree.isMissingNode()) {
                 throw fault(what, "is empty");
@@ -74,14 +99,14 @@ public final class JsonText {
         return new FaultyInput(what, List.of(new Fault("$", says)));
     }
 
-    private static JsonFactory factory() {
+    private static JsonFactory factory(int largestBytes, int deepest, int longestText) {
         return JsonFactory.builder()
                 .streamReadConstraints(StreamReadConstraints.builder()
-                        .maxNestingDepth(DEEPEST)
-                        .maxStringLength(10_000)
+                        .maxNestingDepth(deepest)
+                        .maxStringLength(longestText)
                         .maxNameLength(200)
                         .maxNumberLength(40)
-                        .maxDocumentLength(LARGEST_BYTES)
+                        .maxDocumentLength(largestBytes)
                         .build())
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .build();

@@ -8,6 +8,11 @@ import picocli.CommandLine.Command;
         name = "cases",
         description = "Keep past cases without the people: anonymise, look at, release, import, export, check, report.",
         footer = {"", Advice.CAUTION},
-        subcommands = {},
+        subcommands = {
+            CasesInventCommand.class,
+            CasesImportCommand.class,
+            CasesExportCommand.class,
+            CasesCheckCommand.class
+        },
         mixinStandardHelpOptions = true)
 final class CasesCommand {}

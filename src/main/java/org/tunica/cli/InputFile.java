@@ -22,8 +22,21 @@ final class InputFile {
      * @throws FaultyInput when it cannot be read
      */
     static byte[] read(String file) {
+        return read(file, JsonText.LARGEST_BYTES);
+    }
+
+    /**
+     * The same of what another system wrote about a patient, which may be longer.
+     *
+     * @throws FaultyInput when it cannot be read
+     */
+    static byte[] readRecord(String file) {
+        return read(file, JsonText.LARGEST_RECORD_BYTES);
+    }
+
+    private static byte[] read(String file, int largestBytes) {
         try (InputStream in = file.equals("-") ? System.in : Files.newInputStream(Path.of(file))) {
-            return in.readNBytes(JsonText.LARGEST_BYTES + 1);
+            return in.readNBytes(largestBytes + 1);
         } catch (NoSuchFileException e) {
             throw fault(file, "there is no such file");
         } catch (AccessDeniedException e) {

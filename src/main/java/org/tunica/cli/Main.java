@@ -24,7 +24,9 @@ import picocli.CommandLine.ExitCode;
             SheetCommand.class,
             NoteCommand.class,
             CasesCommand.class,
+            AuditCommand.class,
             RulesCommand.class,
+            FhirCommand.class,
             SchemaCommand.class,
             ServeCommand.class,
             CommandLine.HelpCommand.class

@@ -1,6 +1,8 @@
 package org.tunica.cli;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -24,6 +26,11 @@ final class OutputFile {
     /** How a file that is written takes its name. */
     private interface Naming {
         void name(Path half, Path path) throws IOException;
+    }
+
+    /** Writes what belongs into a file. */
+    interface Filling {
+        void to(OutputStream out) throws IOException;
     }
 
     private OutputFile(String name, Path path, Naming naming) {
@@ -77,6 +84,11 @@ final class OutputFile {
      * @throws FaultyInput when it cannot be written, or a fresh name was taken meanwhile
      */
     void write(byte[] bytes) {
+        write(out -> out.write(bytes));
+    }
+
+    /** The same of what is too long to be held at once. */
+    void write(Filling filling) {
         Path half = path.resolveSibling(path.getFileName() + HALF_WRITTEN);
         try {
             Files.createFile(half);
@@ -85,13 +97,15 @@ final class OutputFile {
         } catch (IOException e) {
             throw fault(name, why(e));
         }
-        fillAndName(half, bytes);
+        fillAndName(half, filling);
     }
 
-    private void fillAndName(Path half, byte[] bytes) {
+    private void fillAndName(Path half, Filling filling) {
         try {
             try {
-                Files.write(half, bytes);
+                try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(half))) {
+                    filling.to(out);
+                }
                 naming.name(half, path);
             } finally {
                 Files.deleteIfExists(half);

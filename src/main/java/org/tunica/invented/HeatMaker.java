@@ -64,7 +64,7 @@ final class HeatMaker {
                 NONE,
                 OptionalDouble.of(Made.rounded(powerW * pullback, 1)),
                 OptionalDouble.of(Made.rounded(powerW * pullback * lengthCm, 0)),
-                OptionalDouble.of(Made.rounded(pullback * lengthCm, 0)),
+                OptionalDouble.of(Made.rounded(pullback * lengthCm, 1)),
                 OptionalInt.empty(),
                 NONE,
                 NONE);

@@ -24,6 +24,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param afterCare what scans look for afterwards and what is done about a clot, by id
  * @param plain words and figures for patients
  * @param rates how many treated veins stayed closed, by id
+ * @param codes what codes of other systems mean in words of a case
  * @param invented from what made-up past cases are drawn, by id
  * @param words what may stay of a free text in a past case
  * @param likeness how alike the attributes of two treated segments are, by id, in order of id
@@ -45,6 +46,7 @@ public record Knowledge(
         Map<String, Statement> afterCare,
         PlainWords plain,
         Map<String, PublishedRate> rates,
+        CodeFile codes,
         Map<String, Distribution> invented,
         ClinicalWords words,
         Map<String, LikenessRule> likeness,

@@ -1,6 +1,11 @@
 package org.tunica.knowledge;
 
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
+import org.tunica.casefile.Fault;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
@@ -16,7 +21,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 
 /** Reads YAML texts into field readers; a key that stands twice is a fault, and nothing in a text can run. */
-final class YamlText {
+public final class YamlText {
     /** The deepest nesting read; the glossary needs four. */
     static final int DEEPEST = 12;
 
@@ -31,6 +36,35 @@ final class YamlText {
             .build();
 
     private YamlText() {}
+
+    /**
+     * The tree of a YAML text in UTF-8 that stands outside a bundle.
+     *
+     * @param what the name of the input, for messages
+     * @throws FaultyInput when it is too large, no mapping, or nothing a file of ours may hold
+     */
+    public static JsonNode parse(String what, byte[] bytes) {
+        String text = utf8(what, bytes);
+        Faults faults = new Faults();
+        read(what, text, faults);
+        faults.throwIfAny(what);
+        return tree(text);
+    }
+
+    private static String utf8(String what, byte[] bytes) {
+        if (bytes.length > Bundle.LARGEST_FILE_BYTES) {
+            throw new FaultyInput(
+                    what, List.of(new Fault("$", "is larger than " + Bundle.LARGEST_FILE_BYTES + " bytes")));
+        }
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new FaultyInput(what, List.of(new Fault("$", "is not UTF-8 text")));
+        }
+    }
 
     /** A reader of the mapping in a file; a faulty text is noted and not readable. */
     static FieldReader read(String file, String text, Faults faults) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.paper.Document;
 import org.tunica.pastcases.PastCase;
 import org.tunica.plan.Advice;
 import org.tunica.statistics.LogRank;
@@ -63,6 +64,11 @@ public final class Auditor {
                 Stream.concat(Stream.of(Cautions.WATCHED, Cautions.SPLIT), Cautions.always(numbers.k()))
                         .toList(),
                 seed);
+    }
+
+    /** The audit as a page without charts; its tables say the same. */
+    public Document text(Audit audit) {
+        return new AuditPage(numbers, AuditDrawings.NONE).of(audit);
     }
 
     private AuditedTechnique technique(Groups.Kind kind) {

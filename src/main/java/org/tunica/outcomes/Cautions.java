@@ -4,6 +4,9 @@ import java.util.stream.Stream;
 
 /** How figures of past cases are to be read. */
 final class Cautions {
+    static final String INVENTED =
+            "INVENTED: made-up cases are counted here. They show how this reads and prove nothing about any technique.";
+
     static final String NOT_BY_LOT =
             "Nobody drew lots here: for each of these people somebody chose the technique, also for"
                     + " reasons that no record holds. Groups differ in more than their technique, so a difference between two of them"
@@ -29,8 +32,8 @@ final class Cautions {
     static final String WATCHED =
             "The chart sums up case by case how much better the results are explained by odds of failure"
                     + " multiplied than by the odds that published rates foretell (S-0962). It is adjusted for technique and vein only:"
-                    + " no published model foretells closure from more. A signal asks for a look at the cases. It blames nobody, and what"
-                    + " was foretold may be what is wrong: the trials had other patients and, here and there, another definition.";
+                    + " no published model foretells closure from more. A signal asks for a look at the cases. It blames nobody: of"
+                    + " twenty charts one speaks by chance alone, and what was foretold may be what is wrong: the trials had other patients and, here and there, another definition.";
 
     static final String SPLIT =
             "Sites and years are not adjusted for the people who came. Of twenty groups one lies outside the"

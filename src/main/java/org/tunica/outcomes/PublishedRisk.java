@@ -26,9 +26,9 @@ final class PublishedRisk {
      * A chance and where it is from.
      *
      * @param failureProbability greater than 0 and less than 1
-     * @param rates ids of the rates behind it
+     * @param rates the rates behind it
      */
-    record Risk(double failureProbability, List<String> rates) {}
+    record Risk(double failureProbability, List<PublishedRate> rates) {}
 
     /** The chance for a segment; absent without a published rate, and where rates know no failure or no success. */
     Optional<Risk> of(SegmentOutcome outcome) {
@@ -43,10 +43,7 @@ final class PublishedRisk {
                 .toList();
         double failed =
                 1 - rates.stream().mapToDouble(PublishedRate::share).average().orElse(1);
-        return failed > 0 && failed < 1
-                ? Optional.of(
-                        new Risk(failed, rates.stream().map(PublishedRate::id).toList()))
-                : Optional.empty();
+        return failed > 0 && failed < 1 ? Optional.of(new Risk(failed, rates)) : Optional.empty();
     }
 
     /** Words of the veins among these that no published rate speaks of. */

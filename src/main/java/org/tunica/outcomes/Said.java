@@ -25,6 +25,18 @@ final class Said {
         return String.format(Locale.ROOT, "%.1f %%", PERCENT * share);
     }
 
+    static String tenths(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    /** How often, such as "once in 25 times". */
+    static String chance(double probability) {
+        if (probability < 0.001) {
+            return "less than once in 1000 times";
+        }
+        return String.format(Locale.ROOT, "%.1f times in 100", PERCENT * probability);
+    }
+
     /** Limits in per cent, or nothing where there are none. */
     static String limits(OptionalDouble low, OptionalDouble high) {
         return low.isPresent() && high.isPresent()
@@ -33,21 +45,26 @@ final class Said {
                 : "";
     }
 
-    /** Such as "45 of 50, 90.0 % (78.6 to 95.7 %)", or why not. */
-    static String count(Counted counted) {
-        if (counted.share().isPresent()) {
-            return counted.events().orElseThrow() + " of " + counted.total().orElseThrow() + ", "
-                    + percent(counted.share().getAsDouble()) + " ("
-                    + limits(counted.lowShare(), counted.highShare()) + ")";
-        }
+    /** Such as "45 of 50", or why not. */
+    static String counted(Counted counted) {
         if (counted.events().isPresent()) {
-            return "none seen";
+            return counted.total().orElseThrow() == 0
+                    ? "none seen"
+                    : counted.events().getAsInt() + " of " + counted.total().getAsInt();
         }
-        return counted.fewerThan().isPresent()
+        String few = counted.fewerThan().isPresent()
                 ? "fewer than " + counted.fewerThan().getAsInt()
-                        + (counted.total().isPresent()
-                                ? " of " + counted.total().getAsInt()
-                                : "")
                 : "not told";
+        return few + (counted.total().isPresent() ? " of " + counted.total().getAsInt() : "");
+    }
+
+    /** The share in per cent, or nothing where it is not told. */
+    static String share(Counted counted) {
+        return counted.share().isPresent() ? percent(counted.share().getAsDouble()) : "";
+    }
+
+    /** Its limits, or nothing likewise. */
+    static String limits(Counted counted) {
+        return limits(counted.lowShare(), counted.highShare());
     }
 }

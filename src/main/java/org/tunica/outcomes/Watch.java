@@ -11,6 +11,7 @@ import org.tunica.statistics.OutcomeCusum;
  * @param failed segments not closed at one year, of those on the chart
  * @param predictedFailures how many published rates led to expect, a number of segments
  * @param rates ids of the rates
+ * @param sources ids of their sources
  * @param chart the chart
  * @param worse how its limit for worse results was found
  * @param better likewise for better ones
@@ -20,12 +21,14 @@ public record Watch(
         int failed,
         double predictedFailures,
         List<String> rates,
+        List<String> sources,
         OutcomeCusum chart,
         CusumLimit worse,
         CusumLimit better,
         List<Signal> signals) {
     public Watch {
         rates = List.copyOf(rates);
+        sources = List.copyOf(sources);
         signals = List.copyOf(signals);
     }
 

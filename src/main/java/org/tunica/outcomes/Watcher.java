@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import org.tunica.knowledge.PublishedRate;
 import org.tunica.statistics.CusumDesign;
 import org.tunica.statistics.CusumLimit;
 import org.tunica.statistics.CusumWish;
@@ -57,7 +59,8 @@ final class Watcher {
         return Optional.of(new Watch(
                 chart.failures(),
                 chart.predictedFailures(),
-                rates(charted),
+                behind(charted, PublishedRate::id),
+                behind(charted, rate -> rate.provenance().source()),
                 chart,
                 worse,
                 better,
@@ -79,9 +82,9 @@ final class Watcher {
                 new InControl(mix, RUNS, seed));
     }
 
-    private List<String> rates(List<SegmentOutcome> charted) {
+    private List<String> behind(List<SegmentOutcome> charted, Function<PublishedRate, String> what) {
         Set<String> ids = new TreeSet<>();
-        charted.forEach(one -> ids.addAll(risk.of(one).orElseThrow().rates()));
+        charted.forEach(one -> risk.of(one).orElseThrow().rates().forEach(rate -> ids.add(what.apply(rate))));
         return List.copyOf(ids);
     }
 

@@ -30,6 +30,7 @@ final class Altered {
                 all.afterCare(),
                 all.plain(),
                 all.rates(),
+                all.codes(),
                 all.invented(),
                 all.words(),
                 all.likeness(),

@@ -104,7 +104,7 @@ class HappeningsTest {
         cases.addAll(same(10, 4, closed(7), closed(1095)));
         TechniqueOutcome laser = happened(cases).techniques().get(0);
         assertEquals(Counted.fewerThan(5), laser.closed().get(4).closed());
-        assertEquals("none seen", Said.count(laser.closed().get(2).closed()));
+        assertEquals("none seen", Said.counted(laser.closed().get(2).closed()));
         StayingClosed staying = laser.staying().orElseThrow();
         assertEquals(OptionalInt.of(365), staying.endsAfterDays());
         assertEquals(365, staying.curve().lastDaysAfter());
@@ -130,7 +130,7 @@ class HappeningsTest {
                                 Counted.told(0, 29, 0.95))),
                 laser.complications());
         assertEquals(
-                "fewer than 5 of 29", Said.count(laser.complications().get(1).had()));
+                "fewer than 5 of 29", Said.counted(laser.complications().get(1).had()));
     }
 
     @Test

@@ -1,0 +1,82 @@
+package org.tunica.outcomes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tunica.paper.Block;
+import org.tunica.statistics.Funnel;
+import org.tunica.statistics.FunnelPlace;
+
+/** One technique year by year and site by site, as parts of a page. */
+final class SplitBlocks {
+    private SplitBlocks() {}
+
+    /** At one year alone. */
+    static List<Block> years(Split split, OutcomeNumbers numbers) {
+        int year = numbers.horizons().indexOf(numbers.year());
+        List<List<String>> rows = split.rows().stream()
+                .map(row -> row(row.name(), row.closed().get(year), place(split.funnel(), row.name())))
+                .toList();
+        return table("Closed at one year, by year of treatment", "treated in", rows, split.funnel());
+    }
+
+    /** At each horizon at which anybody was seen. */
+    static List<Block> sites(Split split, OutcomeNumbers numbers) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Split.Row row : split.rows()) {
+            String name = row.name();
+            for (ClosedAt at : row.closed()) {
+                boolean nobody = at.closed().total().orElse(1) == 0;
+                if (!nobody) {
+                    boolean judged = at.horizon().equals(numbers.year());
+                    rows.add(row(name, at, judged ? place(split.funnel(), row.name()) : ""));
+                    name = "";
+                }
+            }
+        }
+        return table("Closed by site", "site", rows, split.funnel());
+    }
+
+    private static List<String> row(String name, ClosedAt at, String place) {
+        return List.of(
+                name,
+                Integer.toString(at.horizon().daysAfter()),
+                Said.counted(at.closed()),
+                Said.share(at.closed()),
+                Said.limits(at.closed()),
+                place);
+    }
+
+    private static List<Block> table(String heading, String of, List<List<String>> rows, Optional<Funnel> funnel) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(heading));
+        if (rows.isEmpty()) {
+            blocks.add(new Block.Paragraph("None seen."));
+            return blocks;
+        }
+        blocks.add(new Block.Table(List.of(of, "day", "closed", "share", "limits 95 %", "against all together"), rows));
+        funnel.ifPresent(found -> blocks.add(new Block.Paragraph("Held against "
+                + Said.percent(found.targetShare())
+                + " not closed at one year over all of these together; binomial limits of 95 % and 99.8 %.")));
+        return blocks;
+    }
+
+    private static String place(Optional<Funnel> funnel, String name) {
+        return funnel.stream()
+                .flatMap(found -> found.points().stream())
+                .filter(point -> point.group().name().equals(name))
+                .map(point -> says(point.place()))
+                .findFirst()
+                .orElse("");
+    }
+
+    private static String says(FunnelPlace place) {
+        return switch (place) {
+            case BELOW_OUTER -> "far fewer failures (99.8 %)";
+            case BELOW_INNER -> "fewer failures (95 %)";
+            case WITHIN -> "within the limits";
+            case ABOVE_INNER -> "more failures (95 %)";
+            case ABOVE_OUTER -> "FAR MORE failures (99.8 %)";
+        };
+    }
+}
