@@ -59,12 +59,16 @@ class ArchitectureTest {
     /** What speaks to people and programs outside; nothing of ours imports it but the command line, which starts it. */
     private static final String WEB = "web";
 
-    /** Packages that ask the front door, and what of ours they may import besides its records. */
-    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR =
-            new TreeMap<>(Map.ofEntries(arrow("fhir", "front door", "casefile", "knowledge", "plan")));
+    /** Packages that ask the front door or keep what comes out of it, and what of ours they may import. */
+    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(
+            Map.ofEntries(arrow("fhir", "front door", "casefile", "knowledge", "plan"), arrow("store", "casefile")));
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");
+
+    private static final String[] OF_DATABASES = {
+        "org.springframework.jdbc..", "org.springframework.transaction..", "org.springframework.dao.."
+    };
 
     @ArchTest
     static final ArchRule imports_point_towards_the_case_file = arrows();
@@ -85,7 +89,15 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_web_framework_lives_in_web =
-            onlyIn("org.tunica.web", "org.springframework..", "jakarta..", "org.apache.catalina..", "io.micrometer..");
+            onlyIn("org.tunica.web", "jakarta..", "org.apache.catalina..", "io.micrometer..");
+
+    /** Its part for databases alone is at home in store. */
+    @ArchTest
+    static final ArchRule its_other_parts_live_in_web = noClasses()
+            .that(live("org.tunica.web"))
+            .should()
+            .dependOnClassesThat(JavaClass.Predicates.resideInAPackage("org.springframework..")
+                    .and(DescribedPredicate.not(JavaClass.Predicates.resideInAnyPackage(OF_DATABASES))));
 
     @ArchTest
     static final ArchRule yaml_lives_in_knowledge = onlyIn("org.tunica.knowledge", "tools.jackson.dataformat.yaml..");
@@ -129,6 +141,19 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.hipparchus..");
+
+    @ArchTest
+    static final ArchRule databases_are_spoken_to_in_store = onlyIn(
+            "org.tunica.store",
+            "java.sql..",
+            "javax.sql..",
+            "org.springframework.jdbc..",
+            "org.springframework.transaction..",
+            "org.springframework.dao..",
+            "com.zaxxer..",
+            "org.flywaydb..",
+            "org.sqlite..",
+            "org.postgresql..");
 
     @ArchTest
     static final ArchRule only_the_command_line_speaks = noClasses()

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.plan.Advice;
+import org.tunica.store.StoreUnavailable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExitCode;
@@ -28,6 +29,9 @@ import picocli.CommandLine.ExitCode;
             RulesCommand.class,
             FhirCommand.class,
             SchemaCommand.class,
+            VerifyCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             ServeCommand.class,
             CommandLine.HelpCommand.class
         },
@@ -81,6 +85,10 @@ public final class Main {
         if (exception instanceof FaultyInput) {
             err.println(exception.getMessage());
             return ExitCode.USAGE;
+        }
+        if (exception instanceof StoreUnavailable) {
+            err.println(exception.getMessage());
+            return ExitCode.SOFTWARE;
         }
         err.println("The program failed: " + exception);
         return ExitCode.SOFTWARE;

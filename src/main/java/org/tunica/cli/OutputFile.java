@@ -3,6 +3,8 @@ package org.tunica.cli;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -11,6 +13,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
@@ -22,21 +27,23 @@ final class OutputFile {
     private final String name;
     private final Path path;
     private final Naming naming;
+    private final FileAttribute<?>[] rights;
+
+    /** What goes into a file, bit by bit. */
+    interface Filling {
+        void to(OutputStream out) throws IOException;
+    }
 
     /** How a file that is written takes its name. */
     private interface Naming {
         void name(Path half, Path path) throws IOException;
     }
 
-    /** Writes what belongs into a file. */
-    interface Filling {
-        void to(OutputStream out) throws IOException;
-    }
-
-    private OutputFile(String name, Path path, Naming naming) {
+    private OutputFile(String name, Path path, Naming naming, FileAttribute<?>... rights) {
         this.name = name;
         this.path = path;
         this.naming = naming;
+        this.rights = rights;
     }
 
     /**
@@ -77,6 +84,18 @@ final class OutputFile {
         }
     }
 
+    /** The same file, which only its owner will be able to read. */
+    OutputFile ownerOnly() {
+        boolean known = path.getFileSystem().supportedFileAttributeViews().contains("posix");
+        return known
+                ? new OutputFile(
+                        name,
+                        path,
+                        naming,
+                        PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")))
+                : this;
+    }
+
     /**
      * Writes beside the file first and then gives it its name, so that nobody sees half of it and a failure leaves what
      * was there.
@@ -91,7 +110,7 @@ final class OutputFile {
     void write(Filling filling) {
         Path half = path.resolveSibling(path.getFileName() + HALF_WRITTEN);
         try {
-            Files.createFile(half);
+            Files.createFile(half, rights);
         } catch (FileAlreadyExistsException e) {
             throw fault(half.toString(), "is left from an earlier attempt; look at it and remove it");
         } catch (IOException e) {
@@ -103,15 +122,22 @@ final class OutputFile {
     private void fillAndName(Path half, Filling filling) {
         try {
             try {
-                try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(half))) {
-                    filling.to(out);
-                }
+                fill(half, filling);
                 naming.name(half, path);
             } finally {
                 Files.deleteIfExists(half);
             }
         } catch (IOException e) {
             throw fault(name, why(e));
+        }
+    }
+
+    private static void fill(Path half, Filling filling) throws IOException {
+        try (FileChannel file = FileChannel.open(half, StandardOpenOption.WRITE)) {
+            BufferedOutputStream out = new BufferedOutputStream(Channels.newOutputStream(file));
+            filling.to(out);
+            out.flush();
+            file.force(true); // the name must never reach the disk before what it names
         }
     }
 

@@ -3,6 +3,7 @@ package org.tunica.picture;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import org.tunica.heat.WindowLine;
+import org.tunica.statistics.CusumSide;
 
 /**
  * How a line is drawn: a colour that people who confuse colours can tell apart (palette of Okabe and Ito), and a dash
@@ -17,9 +18,11 @@ record LineStyle(String says, Color colour, float width, float... dash) {
     static final Color YELLOW = new Color(0xF0, 0xE4, 0x42);
 
     private static final Color DEEP_BLUE = new Color(0x00, 0x72, 0xB2);
-    private static final Color VERMILLION = new Color(0xD5, 0x5E, 0x00);
+    static final Color VERMILLION = new Color(0xD5, 0x5E, 0x00);
     private static final Color ORANGE = new Color(0xE6, 0x9F, 0x00);
     private static final Color PURPLE = new Color(0xCC, 0x79, 0xA7);
+
+    private static final int TINT = 42;
 
     /** Dark rim on either side of a line. */
     private static final float RIM = 1.6f;
@@ -33,6 +36,29 @@ record LineStyle(String says, Color colour, float width, float... dash) {
             case NERVE -> new LineStyle("nerve: red line", VERMILLION, 3, 7, 4);
             case SKIN -> new LineStyle("skin: red line", ORANGE, 3, 18, 4, 3, 4, 3, 4);
         };
+    }
+
+    /** The line of a group of cases; a fifth has none. */
+    static LineStyle ofGroup(int group) {
+        return switch (group) {
+            case 0 -> new LineStyle("first", DEEP_BLUE, 3);
+            case 1 -> new LineStyle("second", VERMILLION, 3, 12, 4);
+            case 2 -> new LineStyle("third", GREEN, 3, 4, 3);
+            case 3 -> new LineStyle("fourth", PURPLE, 3, 14, 4, 3, 4);
+            default -> throw new IllegalArgumentException("no line for group " + group);
+        };
+    }
+
+    static LineStyle of(CusumSide side) {
+        return switch (side) {
+            case WORSE -> new LineStyle("worse than predicted", VERMILLION, 2.6f);
+            case BETTER -> new LineStyle("better than predicted", DEEP_BLUE, 2.6f, 10, 4);
+        };
+    }
+
+    /** The same colour for an area behind the line. */
+    Color tint() {
+        return new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), TINT);
     }
 
     BasicStroke stroke() {

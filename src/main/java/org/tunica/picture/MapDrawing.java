@@ -1,7 +1,6 @@
 package org.tunica.picture;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
@@ -58,10 +57,10 @@ final class MapDrawing extends AbstractXYAnnotation {
         Shape before = graphics.getClip();
         graphics.clip(area);
         areas(graphics, frame);
-        energies().forEach(energy -> stroke(graphics, THIN, LineStyle.FAINT, MapFrame.path(energy(frame, energy))));
-        ceilings(frame).forEach(ceiling -> stroke(graphics, CEILING, LineStyle.INK, MapFrame.path(ceiling.line())));
+        energies().forEach(energy -> Pen.stroke(graphics, THIN, LineStyle.FAINT, MapFrame.path(energy(frame, energy))));
+        ceilings(frame).forEach(ceiling -> Pen.stroke(graphics, CEILING, LineStyle.INK, MapFrame.path(ceiling.line())));
         for (WindowLine line : WindowLine.values()) {
-            map.border(line).forEach(piece -> line(graphics, LineStyle.of(line), frame.points(piece)));
+            map.border(line).forEach(piece -> Pen.line(graphics, LineStyle.of(line), frame.points(piece)));
         }
         place(frame).ifPresent(at -> mark(graphics, at));
         labels(graphics, frame);
@@ -148,18 +147,6 @@ final class MapDrawing extends AbstractXYAnnotation {
                         0.75));
     }
 
-    private static void line(Graphics2D graphics, LineStyle style, List<Point2D> points) {
-        Path2D path = MapFrame.path(points);
-        stroke(graphics, style.rim(), LineStyle.INK, path);
-        stroke(graphics, style.stroke(), style.colour(), path);
-    }
-
-    private static void stroke(Graphics2D graphics, BasicStroke stroke, Color colour, Shape shape) {
-        graphics.setStroke(stroke);
-        graphics.setColor(colour);
-        graphics.draw(shape);
-    }
-
     private static void mark(Graphics2D graphics, Point2D at) {
         Path2D diamond = new Path2D.Double();
         diamond.moveTo(at.getX(), at.getY() - MARK);
@@ -169,7 +156,7 @@ final class MapDrawing extends AbstractXYAnnotation {
         diamond.closePath();
         graphics.setColor(LineStyle.YELLOW);
         graphics.fill(diamond);
-        stroke(graphics, new BasicStroke(2), LineStyle.INK, diamond);
+        Pen.stroke(graphics, new BasicStroke(2), LineStyle.INK, diamond);
     }
 
     /** Where the setting proposed lies. */

@@ -3,6 +3,7 @@ package org.tunica.picture;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Point2D;
@@ -45,6 +46,21 @@ final class MapLabels {
             }
         }
         return false;
+    }
+
+    /** Keeps labels off a line or a mark. */
+    void keepFree(Shape shape) {
+        taken.add(new Area(shape));
+    }
+
+    /** Writes a level label above or below the first of some places that has room; not at all when none has. */
+    void level(List<Point2D> places, String text, Font font, Color colour, double off) {
+        for (Point2D place : places) {
+            if (write(new Place(place, 0), text, font, colour, off)
+                    || write(new Place(place, 0), text, font, colour, -off)) {
+                return;
+            }
+        }
     }
 
     /** Writes a level label beside a mark, on the side where there is room, and keeps the mark free. */

@@ -74,7 +74,10 @@ final class Page {
 
     /** An axis in the lettering of the page. */
     static NumberAxis axis(String label, double low, double high) {
-        NumberAxis axis = new NumberAxis(label);
+        return lettered(new NumberAxis(label), low, high);
+    }
+
+    static NumberAxis lettered(NumberAxis axis, double low, double high) {
         axis.setRange(low, high);
         axis.setLabelFont(AXIS);
         axis.setTickLabelFont(TEXT);

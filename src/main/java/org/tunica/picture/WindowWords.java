@@ -2,7 +2,6 @@ package org.tunica.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.tunica.casefile.Segment;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.plan.Advice;
@@ -16,8 +15,7 @@ public final class WindowWords {
         WindowTable table = new WindowTable(window);
         WindowNotes written = new WindowNotes(window);
         List<String> notes = new ArrayList<>(written.all());
-        notes.add(release.state().word().toUpperCase(Locale.ROOT) + " knowledge " + release.version() + ". "
-                + Advice.CAUTION);
+        notes.add(ChartHead.caution(release));
         return new ChartWords(title(window), subtitle(window), written.caption(), table.header(), table.rows(), notes);
     }
 

@@ -9,12 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.imageio.ImageIO;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +24,6 @@ import org.tunica.heat.HeatSetting;
 import org.tunica.physics.HeatOutlook;
 import org.tunica.physics.SegmentWindow;
 import org.w3c.dom.Document;
-import org.w3c.dom.NodeList;
 import tools.jackson.databind.node.ObjectNode;
 
 class WindowPictureTest {
@@ -43,7 +40,7 @@ class WindowPictureTest {
     @Test
     void documentationExample_aWindowAsSvg() throws Exception {
         SegmentWindow window = window("laser-1470-radial");
-        String says = words(TUNICA.picture(window, 1000).svg());
+        String says = Drawn.words(TUNICA.picture(window, 1000).svg());
         for (String label : List.of(
                 "Segment L1, great saphenous, thigh: 1470 nm laser, radial fibre",
                 "power, W",
@@ -60,25 +57,6 @@ class WindowPictureTest {
                 "DRAFT")) {
             assertTrue(says.contains(label), label + " in\n" + says);
         }
-    }
-
-    /** Every text of the drawing, one a line. */
-    private static String words(byte[] svg) throws Exception {
-        Document document = document(svg);
-        assertEquals("svg", document.getDocumentElement().getLocalName());
-        List<String> words = new ArrayList<>();
-        NodeList texts = document.getElementsByTagNameNS("*", "text");
-        for (int i = 0; i < texts.getLength(); i++) {
-            words.add(texts.item(i).getTextContent());
-        }
-        return String.join("\n", words);
-    }
-
-    private static Document document(byte[] svg) throws Exception {
-        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-        factory.setNamespaceAware(true);
-        factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-        return factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg));
     }
 
     @ParameterizedTest
@@ -104,7 +82,7 @@ class WindowPictureTest {
 
     @Test
     void svg_scalesWithTheWidth() throws Exception {
-        Document document = document(TUNICA.picture(window("steam"), 700).svg());
+        Document document = Drawn.document(TUNICA.picture(window("steam"), 700).svg());
         assertEquals("700", document.getDocumentElement().getAttribute("width"));
         assertTrue(document.getDocumentElement().getAttribute("viewBox").startsWith("0 0 700 "));
         assertEquals(1, document.getElementsByTagNameNS("*", "title").getLength());
@@ -127,7 +105,7 @@ class WindowPictureTest {
         assertTrue(words.caption().contains("neither power nor pullback"), words.caption());
         assertTrue(words.caption().contains("number of " + repeats), words.caption());
         assertTrue(words.rows().get(0).get(0).startsWith(first));
-        assertFalse(words(TUNICA.picture(window, 1000).svg()).contains("power, W"));
+        assertFalse(Drawn.words(TUNICA.picture(window, 1000).svg()).contains("power, W"));
     }
 
     @Test

@@ -1,0 +1,168 @@
+package org.tunica.store;
+
+import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Everything that is kept, in one place. Safe for several threads; close it at the end. */
+public final class Store implements AutoCloseable {
+    private final Connections connections;
+    private final String schema;
+    private final Clock clock;
+    private final Pen pen;
+    private final Cases cases;
+    private final CaseDocuments documents;
+    private final PastCaseShelf pastCases;
+    private final Users users;
+    private final FeedbackBook feedback;
+    private final AuditTrail audit;
+
+    private Store(Connections connections, String schema, Clock clock) {
+        this.connections = connections;
+        this.schema = schema;
+        this.clock = clock;
+        JdbcClient sql = JdbcClient.create(connections.pool());
+        this.pen = new Pen(connections, sql, clock);
+        this.cases = new SqlCases(pen, shelf(Table.CASES, sql));
+        this.documents = new SqlCaseDocuments(pen, shelf(Table.DOCUMENTS, sql), cases);
+        this.pastCases = new SqlPastCaseShelf(pen, shelf(Table.PAST_CASES, sql));
+        SqlUserKeys keys = new SqlUserKeys(pen, shelf(Table.USER_KEYS, sql));
+        this.users = new SqlUsers(pen, shelf(Table.USERS, sql), keys, clock);
+        this.feedback = new SqlFeedbackBook(pen, shelf(Table.FEEDBACK, sql));
+        this.audit = new SqlAuditTrail(connections, sql, pen);
+    }
+
+    private Shelf shelf(Table table, JdbcClient sql) {
+        return new Shelf(connections.place(), table, sql);
+    }
+
+    /**
+     * Opens the store at a place, makes it when there is none, and brings an older one up to date.
+     *
+     * @param place a folder, which then holds one file, or a {@code jdbc:postgresql:} URL
+     * @param clock tells when things happen
+     * @throws org.tunica.casefile.FaultyInput when the place is none, or holds what a newer program or another one wrote
+     * @throws StoreUnavailable when the place cannot be read and written
+     */
+    public static Store open(String place, Clock clock) {
+        return open(Place.named(place), clock);
+    }
+
+    /**
+     * The same for a store that must be there already.
+     *
+     * @throws org.tunica.casefile.FaultyInput also when there is none
+     */
+    public static Store existing(String place, Clock clock) {
+        Place named = Place.named(place);
+        if (!named.exists()) {
+            throw Place.fault(named.shown(), "holds no data of this program");
+        }
+        return open(named, clock);
+    }
+
+    static Store open(Place place, Clock clock) {
+        Connections connections = connected(place);
+        try {
+            return new Store(connections, Migrations.run(place.shown(), connections.snapshots()), clock);
+        } catch (RuntimeException e) {
+            connections.close();
+            throw e;
+        }
+    }
+
+    private static Connections connected(Place place) {
+        try {
+            return place.connect();
+        } catch (PoolInitializationException e) {
+            throw Trouble.of(place.shown(), e);
+        }
+    }
+
+    /** Does several things in one transaction: all of them are kept, or none. */
+    public <T> T together(Supplier<T> work) {
+        return pen.write(work);
+    }
+
+    /**
+     * Writes all that is kept, as it stands at one moment, while others go on writing. The trail tells of it first.
+     *
+     * @throws IOException when the stream cannot be written
+     */
+    public Backup backUp(Actor by, OutputStream to) throws IOException {
+        audit.note(by, Act.BACKED_UP, new Subject("store", "schema/" + schema));
+        try {
+            return Snapshot.reading(connections, snapshot -> BackupWriter.write(snapshot, schema, clock.instant(), to));
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    /**
+     * Fills this store, which must be empty, from a backup of either database, wholly or not at all.
+     *
+     * @param noted a head of the audit trail noted elsewhere, which the backup must then hold
+     * @throws org.tunica.casefile.FaultyInput when the store is not empty, or with every fault of the archive
+     */
+    public Backup restore(Actor by, Path archive, Optional<AuditHead> noted) throws IOException {
+        try (BackupArchive backup = BackupArchive.open(archive)) {
+            Manifest manifest = backup.manifest();
+            if (!manifest.schema().equals(schema)) {
+                throw Place.fault(
+                        archive.toString(),
+                        "has schema " + manifest.schema() + ", this program " + schema
+                                + "; restore it with the program that wrote it and open that store with this one");
+            }
+            Restoring restoring = new Restoring(connections.pool());
+            restoring.refuseUnlessEmpty(connections.place());
+            backup.check();
+            return pen.write(() -> {
+                restoring.refuseUnlessEmpty(connections.place());
+                Verification found = restoring.fill(archive.toString(), backup, noted);
+                audit.note(by, Act.RESTORED, new Subject("store", "head/" + manifest.head()));
+                return new Backup(manifest.at(), manifest.head(), found.auditRows() + found.keptRows());
+            });
+        }
+    }
+
+    /** The cases. */
+    public Cases cases() {
+        return cases;
+    }
+
+    /** What was made from cases. */
+    public CaseDocuments documents() {
+        return documents;
+    }
+
+    /** The past cases. */
+    public PastCaseShelf pastCases() {
+        return pastCases;
+    }
+
+    /** The users. */
+    public Users users() {
+        return users;
+    }
+
+    /** The feedback on cards. */
+    public FeedbackBook feedback() {
+        return feedback;
+    }
+
+    /** The audit trail. */
+    public AuditTrail audit() {
+        return audit;
+    }
+
+    @Override
+    public void close() {
+        connections.close();
+    }
+}

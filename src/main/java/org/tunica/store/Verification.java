@@ -1,0 +1,23 @@
+package org.tunica.store;
+
+import java.util.List;
+import org.tunica.casefile.Fault;
+
+/**
+ * What a check of the audit trail found.
+ *
+ * @param auditRows rows of the trail that were checked
+ * @param keptRows rows of other tables that were checked against it
+ * @param head the last row of the trail
+ * @param faults the first bad row of the trail, if there is one, and then what is kept otherwise than the trail tells
+ */
+public record Verification(long auditRows, long keptRows, AuditHead head, List<Fault> faults) {
+    public Verification {
+        faults = List.copyOf(faults);
+    }
+
+    /** Whether nothing was wrong. */
+    public boolean sound() {
+        return faults.isEmpty();
+    }
+}

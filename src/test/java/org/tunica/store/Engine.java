@@ -1,0 +1,74 @@
+package org.tunica.store;
+
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** The two databases a store can be in; a test that takes one runs on both. */
+enum Engine {
+    SQLITE {
+        @Override
+        String freshPlace(Path folder) {
+            return folder.resolve("data-" + COUNT.incrementAndGet()).toString();
+        }
+
+        @Override
+        String url(String place) {
+            return "jdbc:sqlite:" + Path.of(place).resolve(FolderPlace.FILE);
+        }
+    },
+    POSTGRESQL {
+        @Override
+        String freshPlace(Path folder) throws SQLException {
+            String name = "store" + COUNT.incrementAndGet();
+            execute(Postgres.RUNNING.getJdbcUrl("postgres", "postgres"), "create database " + name);
+            return Postgres.RUNNING.getJdbcUrl("postgres", name);
+        }
+
+        @Override
+        String url(String place) {
+            return place;
+        }
+    };
+
+    private static final AtomicInteger COUNT = new AtomicInteger();
+
+    /** A place that nothing was ever kept in. */
+    abstract String freshPlace(Path folder) throws SQLException;
+
+    /** The way around the program that somebody else has. */
+    abstract String url(String place);
+
+    void behindItsBack(String place, String... statements) throws SQLException {
+        for (String statement : statements) {
+            execute(url(place), statement);
+        }
+    }
+
+    private static void execute(String url, String sql) throws SQLException {
+        try (Connection connection = DriverManager.getConnection(url);
+                Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
+    /** One real server for all tests of a run, stopped with it. */
+    private static final class Postgres {
+        private static final EmbeddedPostgres RUNNING = start();
+
+        private static EmbeddedPostgres start() {
+            try {
+                return EmbeddedPostgres.builder()
+                        .setServerConfig("max_connections", "200")
+                        .start();
+            } catch (IOException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+}

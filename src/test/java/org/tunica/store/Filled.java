@@ -1,0 +1,31 @@
+package org.tunica.store;
+
+import java.time.Duration;
+import java.util.Set;
+
+/** A store with something of every kind in it, all invented. */
+final class Filled {
+    static final Actor ANNA = new Actor("anna");
+    static final Origin ORIGIN = new Origin("0.1.0", "sha256:abc", 7);
+
+    private Filled() {}
+
+    /** Seventeen rows of the trail; the tests that tamper know their order. */
+    static void fill(Store store) {
+        store.users().save(ANNA, User.fresh("anna", Set.of(Role.SPECIALIST), "{hash}one"));
+        store.cases().save(ANNA, "larkspur-11", Cases.NONE, "{\"v\":1}");
+        store.cases().save(ANNA, "larkspur-11", 1, "{\"v\":2}");
+        store.cases().save(ANNA, "foxglove-2", Cases.NONE, "{\"note\":\"é 🦵 '\\\"\"}");
+        for (DocumentKind kind : DocumentKind.values()) {
+            store.documents().keep(ANNA, new NewDocument(kind, "larkspur-11", 2, ORIGIN, "{\"of\":\"" + kind + "\"}"));
+        }
+        store.pastCases().offer(ANNA, "p-1", "{\"id\":\"p-1\"}");
+        store.pastCases().offer(ANNA, "p-2", "{\"id\":\"p-2\"}");
+        store.pastCases().release(ANNA, "p-1");
+        store.pastCases().refuse(ANNA, "p-2");
+        store.users().addKey(ANNA, new UserKey("anna", "k1", "sign-release", "MCowBQYDK2VwAyEA"));
+        store.users().signInFailed("anna", 5, Duration.ofMinutes(15));
+        store.feedback().keep(ANNA, new HookFeedback("plan", "card-1", "accepted", SteppingClock.START, "{}"));
+        store.audit().note(ANNA, Act.VIEWED, new Subject("case", "larkspur-11/2"));
+    }
+}
