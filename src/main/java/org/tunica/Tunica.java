@@ -1,6 +1,8 @@
 package org.tunica;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -32,12 +34,19 @@ import org.tunica.outcomes.Auditor;
 import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
+import org.tunica.pastcases.Anonymiser;
 import org.tunica.pastcases.AnonymityLimits;
+import org.tunica.pastcases.AnonymityReport;
 import org.tunica.pastcases.CaseBase;
 import org.tunica.pastcases.CaseCount;
 import org.tunica.pastcases.CaseProgress;
+import org.tunica.pastcases.Coarsening;
+import org.tunica.pastcases.EachCase;
+import org.tunica.pastcases.Finished;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
+import org.tunica.pastcases.Release;
+import org.tunica.pastcases.WaitingCase;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.ChartWords;
@@ -54,6 +63,11 @@ import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
 import org.tunica.sheet.PatientSheet;
+import org.tunica.similar.CaseLibrary;
+import org.tunica.similar.CaseSource;
+import org.tunica.similar.SimilarCases;
+import org.tunica.similar.SimilarRequest;
+import org.tunica.similar.SimilarWriter;
 import org.tunica.similar.Similarity;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.DeliveredSession;
@@ -253,9 +267,66 @@ public final class Tunica {
         return new PastCaseReader(knowledge).read(what, json);
     }
 
+    /**
+     * Takes the person out of a finished case; a human has to release what comes out.
+     *
+     * @param planned what was planned, of which the case and the records are
+     * @param ids random ids as {@link PastCase#ID} wants them
+     * @throws org.tunica.casefile.FaultyInput with every reason why it cannot become a past case
+     */
+    public WaitingCase anonymise(Finished finished, TreatedPlan planned, Supplier<String> ids) {
+        try {
+            treatment(planned, finished.delivered(), finished.followUp());
+        } catch (FaultyInput e) {
+            // its message may hold names of the clinic
+            throw new FaultyInput(
+                    "retain",
+                    List.of(new Fault(
+                            "plan, deliveries and follow-up",
+                            "do not belong together; tunica followup with the same files tells where")));
+        }
+        WaitingCase waiting = new Anonymiser(knowledge, ids).anonymise(finished);
+        return readWaitingCase("the case made anonymous", toLine(waiting).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Reads a case that waits for its release, {@code tunica-waiting/1}.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public WaitingCase readWaitingCase(String what, byte[] json) {
+        return new PastCaseReader(knowledge).readWaiting(what, json);
+    }
+
+    /** A waiting case as JSON on one line, {@code tunica-waiting/1}. */
+    public String toLine(WaitingCase waiting) {
+        return JsonOutput.line(waiting);
+    }
+
+    /** The same waiting case with less told. */
+    public WaitingCase coarser(WaitingCase waiting, Set<Coarsening.What> less, Set<String> without) {
+        return new Coarsening(knowledge).of(waiting, less, without);
+    }
+
     /** The past cases in a folder, which need not be there yet. */
     public CaseBase caseBase(Path folder) {
         return new CaseBase(folder, knowledge, this::toLine);
+    }
+
+    /** A release of waiting cases into a base. */
+    public Release release(EachCase released) {
+        return new Release(knowledge, released);
+    }
+
+    /** How well nobody can be found in a base of past cases. */
+    public AnonymityReport anonymityReport(EachCase released) {
+        return AnonymityReport.of(knowledge, released);
+    }
+
+    /** A report on anonymity as JSON, {@code tunica-anonymity/1}. */
+    public String toJson(AnonymityReport report) {
+        return JsonOutput.of(report);
     }
 
     /**
@@ -275,6 +346,62 @@ public final class Tunica {
     /** A past case as JSON on one line, {@code tunica-past/1}, as it stands in a case base. */
     public String toLine(PastCase pastCase) {
         return JsonOutput.line(pastCase);
+    }
+
+    /** The usual library of made-up past cases, to be searched; its index is in memory. */
+    public CaseLibrary inventedCases() {
+        long seed = InventedLibrary.USUAL_SEED;
+        CaseSource source = new InventedCases(inventedLibrary(seed), seed, InventedLibrary.USUAL_COUNT);
+        return CaseLibrary.inMemory(source, knowledge, physics);
+    }
+
+    /**
+     * The released past cases of a case base, to be searched.
+     *
+     * @param folder of the case base
+     * @throws org.tunica.casefile.FaultyInput when a case cannot be read
+     */
+    public CaseLibrary cases(Path folder) {
+        return CaseLibrary.of(folder, knowledge, physics);
+    }
+
+    /**
+     * Past segments like those of a case, and why.
+     *
+     * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique
+     */
+    public SimilarCases similar(CaseFile caseFile, CaseLibrary library, SimilarRequest request) {
+        request.segment().ifPresent(ref -> segment(caseFile, ref));
+        request.filter().technique().ifPresent(this::known);
+        return new SimilarWriter(library, physics).of(caseFile, request);
+    }
+
+    /**
+     * Past segments whose notes fit some words best.
+     *
+     * @throws org.tunica.casefile.FaultyInput for an unknown technique
+     */
+    public SimilarCases similar(String words, CaseLibrary library, SimilarRequest request) {
+        request.filter().technique().ifPresent(this::known);
+        return new SimilarWriter(library, physics).byWords(words, request);
+    }
+
+    /** An advice with past segments beside each of the case. They change nothing else of it. */
+    public Advice withSimilar(Advice advice, CaseFile caseFile, CaseLibrary library) {
+        SimilarCases similar = similar(caseFile, library, SimilarRequest.usual());
+        List<SegmentAdvice> segments = new ArrayList<>();
+        for (int i = 0; i < advice.segments().size(); i++) {
+            segments.add(advice.segments()
+                    .get(i)
+                    .withSimilar(similar.segments().get(i).similar()));
+        }
+        return new Advice(
+                advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
+    }
+
+    /** Past segments like those of a case as JSON, {@code tunica-similar/1}. */
+    public String toJson(SimilarCases similar) {
+        return JsonOutput.of(similar);
     }
 
     /**
@@ -427,6 +554,11 @@ public final class Tunica {
     /** The JSON Schema of a follow-up, with the words and ranges of this release. */
     public String followUpSchema() {
         return new JsonSchemas(knowledge).ofFollowUp();
+    }
+
+    /** The JSON Schema of a past case, with the words and ranges of this release. */
+    public String pastCaseSchema() {
+        return new JsonSchemas(knowledge).ofPastCase();
     }
 
     /** What a reviewer of these rules can ask of them. */

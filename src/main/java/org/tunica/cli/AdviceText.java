@@ -16,6 +16,7 @@ import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.Reason;
 import org.tunica.plan.SegmentAdvice;
+import org.tunica.plan.SimilarAdvice;
 import org.tunica.rules.Conclusion;
 
 /** The advice as text: per segment what is ranked with settings and cautions, then what is not ranked and why. */
@@ -85,6 +86,13 @@ final class AdviceText {
         nearMisses(segment);
         segment.firmness().ifPresent(firmness -> firmness(firmness));
         hardCase(segment.hardCase());
+        segment.similar().ifPresent(this::similar);
+    }
+
+    private void similar(SimilarAdvice similar) {
+        out.append('\n');
+        paragraph(MARGIN, "Past segments most like this one. " + similar.says() + " " + SimilarTable.LEGEND);
+        out.append(new SimilarTable(width, why).of(similar));
     }
 
     private void firmness(FirmnessAdvice firmness) {

@@ -1,9 +1,12 @@
 package org.tunica.cli;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.plan.Advice;
+import org.tunica.similar.CaseLibrary;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -22,6 +25,12 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Print the advice as JSON (tunica-advice/1).")
     private boolean json;
+
+    @Option(
+            names = "--cases",
+            paramLabel = "FOLDER",
+            description = "Show the past segments of a case base that are most alike beside each segment.")
+    private Optional<Path> cases = Optional.empty();
 
     @Option(names = "--why", description = "Add every reason with its rule, source, standing and limits.")
     private boolean why;
@@ -52,9 +61,16 @@ final class AdviseCommand implements Callable<Integer> {
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
         CaseFile caseFile = tunica.readCase(file, bytes);
-        Advice advice = confirm ? tunica.adviseConfirmed(caseFile) : tunica.advise(caseFile);
+        Advice advised = confirm ? tunica.adviseConfirmed(caseFile) : tunica.advise(caseFile);
+        Advice advice = cases.isEmpty() ? advised : withCases(tunica, caseFile, advised);
         String text = json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width, why).of(advice);
         spec.commandLine().getOut().print(text);
         return 0;
+    }
+
+    private Advice withCases(Tunica tunica, CaseFile caseFile, Advice advice) {
+        try (CaseLibrary library = tunica.cases(cases.orElseThrow())) {
+            return tunica.withSimilar(advice, caseFile, library);
+        }
     }
 }

@@ -22,6 +22,7 @@ import picocli.CommandLine.ExitCode;
             CalibrateCommand.class,
             PlanCommand.class,
             FollowUpCommand.class,
+            SimilarCommand.class,
             SheetCommand.class,
             NoteCommand.class,
             CasesCommand.class,

@@ -144,7 +144,8 @@ public final class Planner {
                 NearMissWriter.write(rules.nearMisses(facts, verdicts), judged),
                 RankingFirmness.notComputed(knowledge.quantity(RankingFirmness.LIMIT)),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private static Map<OptionKey, Judged> judged(List<Considered> options, List<Verdict> verdicts) {

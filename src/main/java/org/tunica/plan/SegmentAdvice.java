@@ -15,6 +15,7 @@ import org.tunica.casefile.Segment;
  * @param firmness how firm the ranking is, in numbers; absent until computed
  * @param hardCase signs that colleagues should look at this case together, each with its rule; empty also until the
  *     firmness is computed
+ * @param similar past segments like this one, for people to read; absent unless they were asked for
  */
 public record SegmentAdvice(
         String ref,
@@ -26,7 +27,8 @@ public record SegmentAdvice(
         List<NearMissAdvice> nearMisses,
         RankingFirmness ranking,
         Optional<FirmnessAdvice> firmness,
-        List<Reason> hardCase) {
+        List<Reason> hardCase,
+        Optional<SimilarAdvice> similar) {
 
     /** The same with how firm the ranking is. */
     public SegmentAdvice with(List<OptionAdvice> newOptions, RankingFirmness newRanking, FirmnessAdvice newFirmness) {
@@ -40,7 +42,8 @@ public record SegmentAdvice(
                 nearMisses,
                 newRanking,
                 Optional.of(newFirmness),
-                hardCase);
+                hardCase,
+                similar);
     }
 
     /** The same with another account of how firm the ranking is. */
@@ -51,7 +54,13 @@ public record SegmentAdvice(
     /** The same with the signs of a hard case. */
     public SegmentAdvice withHardCase(List<Reason> signs) {
         return new SegmentAdvice(
-                ref, side, vein, level, derived, options, nearMisses, ranking, firmness, List.copyOf(signs));
+                ref, side, vein, level, derived, options, nearMisses, ranking, firmness, List.copyOf(signs), similar);
+    }
+
+    /** The same with past segments beside it; nothing else of it can change. */
+    public SegmentAdvice withSimilar(SimilarAdvice past) {
+        return new SegmentAdvice(
+                ref, side, vein, level, derived, options, nearMisses, ranking, firmness, hardCase, Optional.of(past));
     }
 
     /**

@@ -1,84 +1,168 @@
 package org.tunica.similar;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
+import org.apache.lucene.util.Version;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Knowledge;
-import org.tunica.pastcases.PastCase;
 import org.tunica.physics.Physics;
 
-/** Past segments that can be searched. Immutable and safe for several threads. */
-public final class CaseLibrary {
+/** Past segments that can be searched, by how alike they are to one of a case, by words, or both. Safe for several threads. */
+public final class CaseLibrary implements AutoCloseable {
+    private static final String CASES = "cases.jsonl";
+    private static final String INDEX = "index";
+    private static final int VERSION_DIGITS = 16;
+
+    private final Knowledge knowledge;
+    private final CaseSource source;
     private final Profiler profiler;
     private final Similarity similarity;
-    private final List<Kept> kept = new ArrayList<>();
+    private final CaseIndex index;
 
-    private record Kept(PastSegment past, Profile profile) {}
-
-    private CaseLibrary(Knowledge knowledge, Physics physics) {
-        this.profiler = new Profiler(physics, new Vocabulary(knowledge));
+    private CaseLibrary(Knowledge knowledge, Physics physics, CaseSource source, Optional<Path> folder) {
+        this.knowledge = knowledge;
+        this.source = source;
+        Vocabulary vocabulary = new Vocabulary(knowledge);
+        this.profiler = new Profiler(physics, vocabulary);
         this.similarity = new Similarity(knowledge);
+        try {
+            this.index = folder.isPresent()
+                    ? new IndexFolder(folder.get()).open(version(vocabulary), this::fill)
+                    : CaseIndex.inMemory(this::fill);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
-    /** A library in memory. */
-    public static CaseLibrary inMemory(List<PastCase> pastCases, Knowledge knowledge, Physics physics) {
-        CaseLibrary library = new CaseLibrary(knowledge, physics);
-        for (PastCase pastCase : pastCases) {
-            for (PastSegment past : PastSegment.of(pastCase, knowledge)) {
-                library.kept.add(new Kept(past, library.profile(past)));
-            }
+    /**
+     * A library whose index is kept nowhere.
+     *
+     * @throws org.tunica.casefile.FaultyInput when a case cannot be read
+     */
+    public static CaseLibrary inMemory(CaseSource source, Knowledge knowledge, Physics physics) {
+        return new CaseLibrary(knowledge, physics, source, Optional.empty());
+    }
+
+    /**
+     * The released cases of a case base. Their index is kept beside them, and built when it is lost, damaged or of other cases.
+     *
+     * @param folder of the case base
+     * @throws org.tunica.casefile.FaultyInput when a case cannot be read
+     */
+    public static CaseLibrary of(Path folder, Knowledge knowledge, Physics physics) {
+        CaseLines lines = new CaseLines(folder.resolve(CASES), knowledge);
+        return new CaseLibrary(knowledge, physics, lines, Optional.of(folder.resolve(INDEX)));
+    }
+
+    /** Different whenever the index would be: cases, columns, words, the way texts are cut, the format of the library. */
+    private String version(Vocabulary vocabulary) {
+        List<String> parts = new ArrayList<>(
+                List.of(source.digest(), "schema " + CaseIndex.SCHEMA, "standard analyzer", Version.LATEST.toString()));
+        for (Field field : Field.values()) {
+            parts.add(field.word() + vocabulary.of(field));
         }
-        return library;
+        // walls are relaxed and closures counted by numbers of knowledge/; weights alone need no other index
+        knowledge.quantities().values().stream()
+                .filter(number -> !Similarity.IDS.contains(number.id()))
+                .forEach(number -> parts.add(number.id() + " " + number.value()));
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256")
+                    .digest(String.join("\n", parts).getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest).substring(0, VERSION_DIGITS);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e); // every Java has it
+        }
+    }
+
+    private void fill(Consumer<Entry> entries) {
+        source.each((where, pastCase) -> PastSegment.of(pastCase, knowledge)
+                .forEach(past -> entries.accept(Entry.of(past, where, profile(past)))));
     }
 
     private Profile profile(PastSegment past) {
         return profiler.treated(past.pastCase().caseFile(), past.limb(), past.segment(), past.delivered());
     }
 
+    /** Whether any of its cases is made up. */
+    public boolean invented() {
+        return source.invented() || inventedSegments() > 0;
+    }
+
+    /** What it is, in words; what is made up of it says so. */
+    public String says() {
+        int madeUp = inventedSegments();
+        return source.invented() || madeUp == 0
+                ? source.says()
+                : String.format(
+                        Locale.ROOT,
+                        "INVENTED are %,d of the %,d treated segments of these %s. They prove nothing.",
+                        madeUp,
+                        size(),
+                        source.says());
+    }
+
+    private int inventedSegments() {
+        try {
+            return index.invented();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** How many past segments it holds. */
     public int size() {
-        return kept.size();
+        return index.size();
     }
 
-    /** The past segments most like one of a case. */
+    /** The past segments most like one of a case; words of the filter narrow, likeness orders. */
     public Found nearest(CaseFile caseFile, Limb limb, Segment segment, SimilarFilter filter, int most) {
-        return nearest(profiler.planned(caseFile, limb, segment), filter, most);
+        Profile query = profiler.planned(caseFile, limb, segment);
+        return found(() -> index.nearest(new Asked(similarity, query), filter, most), Optional.of(query));
     }
 
-    Found nearest(Profile query, SimilarFilter filter, int most) {
-        List<Kept> considered =
-                kept.stream().filter(one -> passes(one.past(), filter)).toList();
-        List<Kept> comparable = considered.stream()
-                .filter(one -> !similarity.tooLittleKnown(query, one.profile()))
-                .toList();
-        List<Hit> hits = comparable.stream()
-                .sorted(Comparator.comparingDouble((Kept one) -> -similarity.score(query, one.profile()))
-                        .thenComparing(one -> one.past().pastCase().id())
-                        .thenComparingInt(one -> one.past().place()))
-                .limit(most)
-                .map(one -> new Hit(one.past(), Optional.of(similarity.of(query, one.profile()))))
-                .toList();
-        return new Found(hits, considered.size(), considered.size() - comparable.size());
+    /** The past segments whose notes fit some words best. */
+    public Found byWords(String words, SimilarFilter filter, int most) {
+        return found(() -> index.byWords(words, filter, most), Optional.empty());
     }
 
-    private static boolean passes(PastSegment past, SimilarFilter filter) {
-        PastCase pastCase = past.pastCase();
-        return filter.technique().map(past.treated().technique()::equals).orElse(true)
-                && filter.outcome()
-                        .map(outcome -> past.closed().equals(Optional.of(outcome == SimilarFilter.Outcome.CLOSED)))
-                        .orElse(true)
-                && filter.invented().map(asked -> asked == pastCase.invented()).orElse(true)
-                && filter.site().map(pastCase.site()::equals).orElse(true)
-                && filter.words().map(words -> holds(pastCase, words)).orElse(true);
+    private interface Search {
+        CaseIndex.Places run() throws IOException;
     }
 
-    private static boolean holds(PastCase pastCase, String words) {
-        String notes = String.join(" ", pastCase.notes()).toLowerCase(Locale.ROOT);
-        return List.of(words.toLowerCase(Locale.ROOT).split("\\s+")).stream().allMatch(notes::contains);
+    private Found found(Search search, Optional<Profile> query) {
+        try {
+            CaseIndex.Places places = search.run();
+            List<Hit> hits = places.best().stream().map(at -> hit(at, query)).toList();
+            return new Found(hits, places.considered(), places.tooLittleKnown());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Hit hit(CaseIndex.At at, Optional<Profile> query) {
+        PastSegment past = PastSegment.of(source.at(at.where()), knowledge).get(at.place());
+        Profile profile = profile(past);
+        return new Hit(past, query.map(asked -> similarity.of(asked, profile)));
+    }
+
+    @Override
+    public void close() {
+        try {
+            index.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

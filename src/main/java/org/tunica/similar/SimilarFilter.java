@@ -26,6 +26,10 @@ public record SimilarFilter(
     /** How it went by the last scan. */
     public enum Outcome implements Word {
         CLOSED,
-        OPEN
+        OPEN;
+
+        static Outcome of(boolean closed) {
+            return closed ? CLOSED : OPEN;
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.tunica.similar;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,7 +45,7 @@ enum Way implements Word {
     }
 
     private static OptionalDouble number(String number, DeliveredSegment delivered) {
-        Optional<DeliveredHeat> heat = oneSetting(delivered);
+        Optional<DeliveredHeat> heat = mainSetting(delivered);
         return switch (number) {
             case "powerW" -> heat.map(DeliveredHeat::powerW).orElse(OptionalDouble.empty());
             case "pullbackSecondsPerCm" -> heat.map(Way::pullback).orElse(OptionalDouble.empty());
@@ -65,14 +66,19 @@ enum Way implements Word {
         };
     }
 
-    /** The setting of a segment treated with one alone; several stretches have no setting in common. */
-    static Optional<DeliveredHeat> oneSetting(DeliveredSegment delivered) {
-        return delivered.stretches().isPresent()
-                ? delivered
-                        .stretches()
-                        .filter(stretches -> stretches.size() == 1)
-                        .map(stretches -> stretches.get(0))
-                : delivered.heat();
+    /** The setting that counts: that of the longest stretch where there are several; nothing when a length is missing. */
+    static Optional<DeliveredHeat> mainSetting(DeliveredSegment delivered) {
+        if (delivered.stretches().isEmpty()) {
+            return delivered.heat();
+        }
+        List<DeliveredHeat> stretches = delivered.stretches().get();
+        boolean told = stretches.size() == 1
+                || stretches.stream().allMatch(stretch -> stretch.lengthCm().isPresent());
+        return told
+                ? stretches.stream()
+                        .max(Comparator.comparingDouble(
+                                stretch -> stretch.lengthCm().orElse(0)))
+                : Optional.empty();
     }
 
     /** Time on each centimetre, as recorded or as power and linear energy give it. */

@@ -247,7 +247,8 @@ class PatientSheetTest {
                 sound.nearMisses(),
                 sound.ranking(),
                 sound.firmness(),
-                sound.hardCase());
+                sound.hardCase(),
+                sound.similar());
         Advice advice = new Advice(
                 SOUND.format(), SOUND.caseRef(), SOUND.release(), SOUND.seed(), SOUND.caution(), List.of(segment));
         return SHEETS.of(advice, Map.of(sound.ref(), technique));

@@ -3,6 +3,7 @@ package org.tunica.similar;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -11,13 +12,13 @@ import net.jqwik.api.constraints.IntRange;
 class SimilarityProperties {
     private static final Similarity SIMILARITY = Profiles.SIMILARITY;
 
-    @Property(tries = 300, seed = "1")
+    @Property(tries = 300, seed = "1", edgeCases = EdgeCasesMode.NONE)
     void withItself_isOne(@ForAll long seed) {
         Profile one = new Profiles(seed, 0.3).next();
         assertEquals(1, SIMILARITY.score(one, one), 1e-12);
     }
 
-    @Property(tries = 500, seed = "2")
+    @Property(tries = 500, seed = "2", edgeCases = EdgeCasesMode.NONE)
     void bothWaysRound_isTheSameAndWithinNoughtToOne(@ForAll long seed) {
         Profiles profiles = new Profiles(seed, 0.3);
         Profile a = profiles.next();
@@ -28,7 +29,7 @@ class SimilarityProperties {
         assertTrue(similarity >= 0 && similarity <= 1, () -> "similarity " + similarity);
     }
 
-    @Property(tries = 600, seed = "3")
+    @Property(tries = 600, seed = "3", edgeCases = EdgeCasesMode.NONE)
     void fartherInOneNumber_isNeverMoreAlike(
             @ForAll long seed,
             @ForAll @IntRange(min = 0, max = 3) int field,
@@ -43,7 +44,7 @@ class SimilarityProperties {
         assertTrue(far <= close, () -> far + " is more than " + close);
     }
 
-    @Property(tries = 500, seed = "4")
+    @Property(tries = 500, seed = "4", edgeCases = EdgeCasesMode.NONE)
     void explanation_saysWhatTheScoreSays(@ForAll long seed) {
         Profiles profiles = new Profiles(seed, 0.4);
         Profile a = profiles.next();

@@ -1,0 +1,108 @@
+package org.tunica.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.tunica.Tunica;
+import org.tunica.plan.Advice;
+import org.tunica.similar.CaseLibrary;
+import org.tunica.similar.SimilarCases;
+import org.tunica.similar.SimilarFilter;
+import org.tunica.similar.SimilarRequest;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Finds past segments like those of a case. */
+@Command(
+        name = "similar",
+        description =
+                "Find the past segments most like those of a case, say why, and tell what was done and how it went. Words"
+                        + " narrow the search to notes that hold each of them; without a case they alone are searched.",
+        footer = {"", Advice.CAUTION},
+        mixinStandardHelpOptions = true)
+final class SimilarCommand implements Callable<Integer> {
+    @Parameters(
+            paramLabel = "CASE.json",
+            arity = "0..1",
+            description = "The case; - reads standard input. May be left out when --words is given.")
+    private Optional<String> file = Optional.empty();
+
+    @Option(names = "--segment", paramLabel = "REF", description = "One segment of the case alone.")
+    private Optional<String> segment = Optional.empty();
+
+    @Option(names = "--technique", paramLabel = "ID", description = "Past segments treated with this technique alone.")
+    private Optional<String> technique = Optional.empty();
+
+    @Option(
+            names = "--outcome",
+            description = "Past segments that were closed, or were not, at their last scan: ${COMPLETION-CANDIDATES}.")
+    private Optional<SimilarFilter.Outcome> outcome = Optional.empty();
+
+    @Option(names = "--words", paramLabel = "WORDS", description = "Past cases whose notes hold each of these words.")
+    private Optional<String> words = Optional.empty();
+
+    @Option(names = "--site", paramLabel = "SITE", description = "Past cases of one clinic, by its pseudonym.")
+    private Optional<String> site = Optional.empty();
+
+    @Option(names = "--top", paramLabel = "NUMBER", description = "How many to list, 1 to 1000 (default: 10).")
+    private int top = SimilarRequest.USUAL_MOST;
+
+    @Option(
+            names = "--cases",
+            paramLabel = "FOLDER",
+            description = "The case base (default: a library of made-up cases).")
+    private Optional<Path> cases = Optional.empty();
+
+    @Option(names = "--json", description = "Print as JSON (tunica-similar/1).")
+    private boolean json;
+
+    @Option(names = "--why", description = "Show what each attribute gives.")
+    private boolean why;
+
+    @Option(
+            names = "--width",
+            paramLabel = "COLUMNS",
+            description = "Width of the text, 60 to 160 (default: that of the terminal).")
+    private int width = TextWidth.ofTerminal();
+
+    @Spec
+    private CommandSpec spec;
+
+    SimilarCommand() {
+        this.spec = CommandSpec.create();
+    }
+
+    @Override
+    public Integer call() {
+        check();
+        Optional<byte[]> bytes = file.map(InputFile::read);
+        Tunica tunica = Tunica.shipped();
+        SimilarFilter filter = new SimilarFilter(
+                technique, outcome, Optional.empty(), site, file.isPresent() ? words : Optional.empty());
+        SimilarRequest request = new SimilarRequest(segment, filter, top);
+        try (CaseLibrary library = cases.map(tunica::cases).orElseGet(tunica::inventedCases)) {
+            SimilarCases similar = bytes.isPresent()
+                    ? tunica.similar(tunica.readCase(file.orElseThrow(), bytes.get()), library, request)
+                    : tunica.similar(words.orElseThrow(), library, request);
+            spec.commandLine().getOut().print(json ? tunica.toJson(similar) : new SimilarText(width, why).of(similar));
+        }
+        return 0;
+    }
+
+    private void check() {
+        TextWidth.check(width, spec);
+        if (file.isEmpty() && words.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "Give a case, --words, or both");
+        }
+        if (file.isEmpty() && segment.isPresent()) {
+            throw new ParameterException(spec.commandLine(), "--segment needs a case");
+        }
+        if (top < 1 || top > 1000) {
+            throw new ParameterException(spec.commandLine(), "--top must be 1 to 1000, is " + top);
+        }
+    }
+}

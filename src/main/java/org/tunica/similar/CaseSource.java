@@ -1,0 +1,30 @@
+package org.tunica.similar;
+
+import org.tunica.pastcases.PastCase;
+
+/** Where past cases come from: a file, a generator, a list. Each has a place at which it can be asked for again. */
+public interface CaseSource {
+    /** Whether it is made up. */
+    boolean invented();
+
+    /** What it is, in words for people. */
+    String says();
+
+    /** Different whenever any of its cases is different. */
+    String digest();
+
+    /**
+     * Hands over every case with its place.
+     *
+     * @throws org.tunica.casefile.FaultyInput when one of them cannot be read
+     */
+    void each(Taker taker);
+
+    /** The case at a place. */
+    PastCase at(long where);
+
+    /** Takes one case. */
+    interface Taker {
+        void take(long where, PastCase pastCase);
+    }
+}

@@ -1,0 +1,64 @@
+package org.tunica.similar;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.lucene.analysis.Analyzer;
+import org.apache.lucene.analysis.TokenStream;
+import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.BooleanClause;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.MatchAllDocsQuery;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.TermQuery;
+
+/** A filter as a query of the index. */
+final class Filters {
+    private final Analyzer analyzer;
+
+    Filters(Analyzer analyzer) {
+        this.analyzer = analyzer;
+    }
+
+    /** What must hold; everything when nothing is asked. */
+    Query of(SimilarFilter filter) {
+        BooleanQuery.Builder all = new BooleanQuery.Builder();
+        filter.technique().ifPresent(id -> must(all, SegmentDocument.TECHNIQUE, id));
+        filter.outcome().ifPresent(outcome -> must(all, SegmentDocument.OUTCOME, outcome.word()));
+        filter.invented().ifPresent(flag -> must(all, SegmentDocument.INVENTED, Boolean.toString(flag)));
+        filter.site().ifPresent(site -> must(all, SegmentDocument.SITE, site));
+        filter.words().ifPresent(words -> all.add(notes(words), BooleanClause.Occur.FILTER));
+        BooleanQuery query = all.build();
+        return query.clauses().isEmpty() ? new MatchAllDocsQuery() : query;
+    }
+
+    private static void must(BooleanQuery.Builder all, String field, String value) {
+        all.add(new TermQuery(new Term(field, value)), BooleanClause.Occur.FILTER);
+    }
+
+    /** Notes that hold each of some words; words of no letter or digit match nothing. */
+    Query notes(String words) {
+        BooleanQuery.Builder query = new BooleanQuery.Builder();
+        terms(words)
+                .forEach(term ->
+                        query.add(new TermQuery(new Term(SegmentDocument.NOTES, term)), BooleanClause.Occur.MUST));
+        return query.build();
+    }
+
+    private Set<String> terms(String words) {
+        Set<String> terms = new TreeSet<>();
+        try (TokenStream tokens = analyzer.tokenStream(SegmentDocument.NOTES, new StringReader(words))) {
+            CharTermAttribute term = tokens.addAttribute(CharTermAttribute.class);
+            tokens.reset();
+            while (tokens.incrementToken()) {
+                terms.add(term.toString());
+            }
+            tokens.end();
+        } catch (IOException e) {
+            throw new IllegalStateException("a text in memory cannot fail to be read", e);
+        }
+        return terms;
+    }
+}
