@@ -29,6 +29,8 @@ import org.tunica.casefile.PlausibleRange;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
 import org.tunica.casefile.Word;
+import org.tunica.pastcases.Band;
+import org.tunica.pastcases.PastCase;
 import org.tunica.plan.Advice;
 import org.tunica.session.SessionPlan;
 import org.tunica.treatment.DeliveredHeat;
@@ -53,6 +55,19 @@ final class JsonSchemas {
             DeliveredSegment.Access.class,
             DeliveredSegment.ClosingDuplex.class);
 
+    /** What a past case must not hold. */
+    private static final Map<Class<?>, Set<String>> COULD_NAME = Map.of(
+            Patient.class, Set.of("ageYears", "weightKg", "heightCm"),
+            DeliveredSession.class, Set.of("date", "people", "indication"),
+            DeliveredSession.Aftercare.class, Set.of("compression", "prophylaxis", "followUp"),
+            DeliveredSegment.class, Set.of("incidentNote", "notDone"));
+
+    /** The word under {@code format} of what stands inside something else. */
+    private static final Map<Class<?>, String> FORMATS = Map.of(
+            CaseFile.class, CaseFile.FORMAT,
+            DeliveredSession.class, DeliveredSession.FORMAT,
+            FollowUp.class, FollowUp.FORMAT);
+
     /** Where the numbers of a record stand in a case, for their plausible range. */
     private static final Map<Class<?>, String> PLACES = Map.ofEntries(
             Map.entry(Patient.class, "patient."),
@@ -74,6 +89,8 @@ final class JsonSchemas {
             Map.entry(FollowUp.TreatedLength.class, "followup.limbs.treated."),
             Map.entry(FollowUp.Visit.class, "followup.limbs.visits."),
             Map.entry(FollowUp.Seen.class, "followup.limbs.visits.segments."));
+
+    private static final Optional<PlausibleRange> FOUR_DIGITS = Optional.of(new PlausibleRange(1000, 9999, "a"));
 
     private final KnownWords known;
 
@@ -101,10 +118,8 @@ final class JsonSchemas {
     private SchemaGeneratorConfigBuilder entered() {
         SchemaGeneratorConfigBuilder config = config();
         config.forFields()
-                .withRequiredCheck(field ->
-                        required(field) && !PARTS.contains(field.getType().getErasedType()))
-                .withNullableCheck(field ->
-                        !required(field) || PARTS.contains(field.getType().getErasedType()))
+                .withRequiredCheck(field -> !mayBeLeftOut(field))
+                .withNullableCheck(JsonSchemas::mayBeLeftOut)
                 .withNumberInclusiveMinimumResolver(field -> bound(field, PlausibleRange::min))
                 .withNumberInclusiveMaximumResolver(field -> bound(field, PlausibleRange::max))
                 .withEnumResolver(this::ids)
@@ -120,18 +135,20 @@ final class JsonSchemas {
 
     /** The schema of a follow-up. */
     String ofFollowUp() {
-        SchemaGeneratorConfigBuilder config = config();
-        config.forFields()
-                .withRequiredCheck(JsonSchemas::required)
-                .withNullableCheck(field -> !required(field))
-                .withNumberInclusiveMinimumResolver(field -> bound(field, PlausibleRange::min))
-                .withNumberInclusiveMaximumResolver(field -> bound(field, PlausibleRange::max))
-                .withStringPatternResolver(JsonSchemas::pattern)
-                .withArrayMinItemsResolver(
-                        field -> List.of("limbs", "treated").contains(field.getDeclaredName()) ? 1 : null)
-                .withArrayMaxItemsResolver(
-                        field -> field.getDeclaredName().equals("visits") ? FollowUp.MOST_VISITS : null);
-        return JsonOutput.of(named(config, FollowUp.class, FollowUp.FORMAT, "Tunica follow-up"));
+        return JsonOutput.of(named(entered(), FollowUp.class, FollowUp.FORMAT, "Tunica follow-up"));
+    }
+
+    /** The schema of a past case, in which what could name someone has no place. */
+    String ofPastCase() {
+        SchemaGeneratorConfigBuilder config = entered();
+        config.forFields().withIgnoreCheck(JsonSchemas::couldName);
+        return JsonOutput.of(named(config, PastCase.class, PastCase.FORMAT, "Tunica past case"));
+    }
+
+    private static boolean couldName(FieldScope field) {
+        return COULD_NAME
+                .getOrDefault(field.getDeclaringType().getErasedType(), Set.of())
+                .contains(field.getDeclaredName());
     }
 
     /** The schema of an advice. */
@@ -161,6 +178,9 @@ final class JsonSchemas {
         if (erased == OptionalInt.class) {
             return inline(node.put("type", "integer"));
         }
+        if (erased == Band.class) {
+            return inline(node.put("type", "string").put("pattern", Band.PATTERN));
+        }
         if (erased == Ceap.class) {
             return inline(node.put("type", "string").put("pattern", "\\S"));
         }
@@ -189,6 +209,13 @@ final class JsonSchemas {
         return schema;
     }
 
+    private static boolean mayBeLeftOut(FieldScope field) {
+        boolean ofAPastCase = field.getDeclaringType().getErasedType() == PastCase.class;
+        return !required(field)
+                || PARTS.contains(field.getType().getErasedType())
+                || ofAPastCase && field.getDeclaredName().equals("notes") && !field.isFakeContainerItemScope();
+    }
+
     private static boolean required(FieldScope field) {
         Class<?> erased = field.getDeclaredType().getErasedType();
         return erased != Optional.class && erased != OptionalDouble.class && erased != OptionalInt.class;
@@ -196,6 +223,12 @@ final class JsonSchemas {
 
     private @Nullable BigDecimal bound(FieldScope field, ToDoubleFunction<PlausibleRange> end) {
         String place = place(field);
+        if (field.getDeclaringType().getErasedType() == PastCase.class) {
+            return FOUR_DIGITS
+                    .map(range -> BigDecimal.valueOf(end.applyAsDouble(range)))
+                    .filter(number -> field.getDeclaredName().equals("year"))
+                    .orElse(null);
+        }
         return place == null
                 ? null
                 : known.plausibleRange(place)
@@ -216,6 +249,10 @@ final class JsonSchemas {
     private @Nullable Collection<?> ids(FieldScope field) {
         if (field.getType().getErasedType() != String.class) {
             return null;
+        }
+        if (field.getDeclaredName().equals("format")) {
+            String format = FORMATS.get(field.getDeclaringType().getErasedType());
+            return format == null ? null : List.of(format);
         }
         if (List.of("chosen", "technique").contains(field.getDeclaredName())) {
             return techniques(field);
@@ -245,6 +282,7 @@ final class JsonSchemas {
         Class<?> owner = field.getDeclaringType().getErasedType();
         boolean entered = owner == CaseFile.class
                 || owner == FollowUp.class
+                || owner == PastCase.class
                 || owner == DeliveredSession.Person.class
                 || PLACES.containsKey(owner)
                 || PARTS.contains(owner);
@@ -253,6 +291,8 @@ final class JsonSchemas {
         }
         return switch (field.getDeclaredName()) {
             case "caseRef", "ref" -> "^" + CaseFile.REFERENCE + "$";
+            case "id" -> "^" + PastCase.ID + "$";
+            case "site" -> "^" + PastCase.SITE + "$";
             case "initials" -> "^" + DeliveredSession.INITIALS + "$";
             case "date" -> "^" + DeliveredSession.DATE + "$";
             case "format", "chosen", "technique" -> null;
@@ -261,12 +301,19 @@ final class JsonSchemas {
     }
 
     private static @Nullable Integer mostItems(FieldScope field) {
-        boolean ofALimb = field.getDeclaringType().getErasedType() == Limb.class;
-        return ofALimb && field.getDeclaredName().equals("segments") ? CaseFile.MOST_SEGMENTS : null;
+        Class<?> owner = field.getDeclaringType().getErasedType();
+        if (owner == Limb.class && field.getDeclaredName().equals("segments")) {
+            return CaseFile.MOST_SEGMENTS;
+        }
+        return owner == FollowUp.FollowedLimb.class && field.getDeclaredName().equals("visits")
+                ? FollowUp.MOST_VISITS
+                : null;
     }
 
+    /** A visit may have looked at no segment. */
     private static @Nullable Integer atLeastOne(FieldScope field) {
-        return List.of("limbs", "segments").contains(field.getDeclaredName()) ? 1 : null;
+        boolean ofAVisit = field.getDeclaringType().getErasedType() == FollowUp.Visit.class;
+        return List.of("limbs", "segments", "treated").contains(field.getDeclaredName()) && !ofAVisit ? 1 : null;
     }
 
     private static Class<?> element(FieldScope field) {

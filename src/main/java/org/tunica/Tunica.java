@@ -1,5 +1,6 @@
 package org.tunica;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -33,12 +34,19 @@ import org.tunica.outcomes.Auditor;
 import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
+import org.tunica.pastcases.Anonymiser;
 import org.tunica.pastcases.AnonymityLimits;
+import org.tunica.pastcases.AnonymityReport;
 import org.tunica.pastcases.CaseBase;
 import org.tunica.pastcases.CaseCount;
 import org.tunica.pastcases.CaseProgress;
+import org.tunica.pastcases.Coarsening;
+import org.tunica.pastcases.EachCase;
+import org.tunica.pastcases.Finished;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
+import org.tunica.pastcases.Release;
+import org.tunica.pastcases.WaitingCase;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.ChartWords;
@@ -259,9 +267,66 @@ public final class Tunica {
         return new PastCaseReader(knowledge).read(what, json);
     }
 
+    /**
+     * Takes the person out of a finished case; a human has to release what comes out.
+     *
+     * @param planned what was planned, of which the case and the records are
+     * @param ids random ids as {@link PastCase#ID} wants them
+     * @throws org.tunica.casefile.FaultyInput with every reason why it cannot become a past case
+     */
+    public WaitingCase anonymise(Finished finished, TreatedPlan planned, Supplier<String> ids) {
+        try {
+            treatment(planned, finished.delivered(), finished.followUp());
+        } catch (FaultyInput e) {
+            // its message may hold names of the clinic
+            throw new FaultyInput(
+                    "retain",
+                    List.of(new Fault(
+                            "plan, deliveries and follow-up",
+                            "do not belong together; tunica followup with the same files tells where")));
+        }
+        WaitingCase waiting = new Anonymiser(knowledge, ids).anonymise(finished);
+        return readWaitingCase("the case made anonymous", toLine(waiting).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Reads a case that waits for its release, {@code tunica-waiting/1}.
+     *
+     * @param what the name of the input, for messages
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public WaitingCase readWaitingCase(String what, byte[] json) {
+        return new PastCaseReader(knowledge).readWaiting(what, json);
+    }
+
+    /** A waiting case as JSON on one line, {@code tunica-waiting/1}. */
+    public String toLine(WaitingCase waiting) {
+        return JsonOutput.line(waiting);
+    }
+
+    /** The same waiting case with less told. */
+    public WaitingCase coarser(WaitingCase waiting, Set<Coarsening.What> less, Set<String> without) {
+        return new Coarsening(knowledge).of(waiting, less, without);
+    }
+
     /** The past cases in a folder, which need not be there yet. */
     public CaseBase caseBase(Path folder) {
         return new CaseBase(folder, knowledge, this::toLine);
+    }
+
+    /** A release of waiting cases into a base. */
+    public Release release(EachCase released) {
+        return new Release(knowledge, released);
+    }
+
+    /** How well nobody can be found in a base of past cases. */
+    public AnonymityReport anonymityReport(EachCase released) {
+        return AnonymityReport.of(knowledge, released);
+    }
+
+    /** A report on anonymity as JSON, {@code tunica-anonymity/1}. */
+    public String toJson(AnonymityReport report) {
+        return JsonOutput.of(report);
     }
 
     /**
@@ -489,6 +554,11 @@ public final class Tunica {
     /** The JSON Schema of a follow-up, with the words and ranges of this release. */
     public String followUpSchema() {
         return new JsonSchemas(knowledge).ofFollowUp();
+    }
+
+    /** The JSON Schema of a past case, with the words and ranges of this release. */
+    public String pastCaseSchema() {
+        return new JsonSchemas(knowledge).ofPastCase();
     }
 
     /** What a reviewer of these rules can ask of them. */

@@ -21,6 +21,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.tunica.invented.InventedLibrary;
+import org.tunica.pastcases.Anonymiser;
+import org.tunica.pastcases.Coarsening;
+import org.tunica.pastcases.PastCaseReader;
+import org.tunica.pastcases.WaitingCase;
 
 /** The arrows: imports point only towards the case file, and each library has one home. */
 @AnalyzeClasses(packages = "org.tunica", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -157,6 +162,26 @@ class ArchitectureTest {
             "org.flywaydb..",
             "org.sqlite..",
             "org.postgresql..");
+
+    /**
+     * A past case comes from a waiting one, which comes from the anonymiser or is read back by the reader that refuses what
+     * could name someone; the invented library names nobody.
+     */
+    @ArchTest
+    static final ArchRule past_cases_come_through_the_anonymiser = noClasses()
+            .that()
+            .doNotBelongToAnyOf(WaitingCase.class, InventedLibrary.class)
+            .should()
+            .callConstructorWhere(JavaCall.Predicates.target(
+                    HasName.AndFullName.Predicates.fullNameMatching("org\\.tunica\\.pastcases\\.PastCase\\.<init>.*")));
+
+    @ArchTest
+    static final ArchRule waiting_cases_are_made_where_the_person_is_taken_out = noClasses()
+            .that()
+            .doNotBelongToAnyOf(Anonymiser.class, PastCaseReader.class, Coarsening.class)
+            .should()
+            .callConstructorWhere(JavaCall.Predicates.target(HasName.AndFullName.Predicates.fullNameMatching(
+                    "org\\.tunica\\.pastcases\\.WaitingCase\\.<init>.*")));
 
     @ArchTest
     static final ArchRule only_the_command_line_speaks = noClasses()

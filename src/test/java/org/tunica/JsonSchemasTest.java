@@ -6,9 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaLocation;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -26,34 +23,16 @@ import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.PlausibleRange;
 import org.tunica.treatment.Delivered;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The published schemas and the reader must tell the same story. */
 class JsonSchemasTest {
     private static final Tunica TUNICA = Tunica.shipped();
-    private static final Schema CASE = schema(TUNICA.caseSchema());
-    private static final Schema ADVICE = schema(TUNICA.adviceSchema());
-    private static final Schema PLAN = schema(TUNICA.planSchema());
-    private static final Schema DELIVERED = schema(TUNICA.deliveredSchema());
+    private static final Schema CASE = SchemaAgreement.schema(TUNICA.caseSchema());
+    private static final Schema ADVICE = SchemaAgreement.schema(TUNICA.adviceSchema());
+    private static final Schema PLAN = SchemaAgreement.schema(TUNICA.planSchema());
+    private static final Schema DELIVERED = SchemaAgreement.schema(TUNICA.deliveredSchema());
     private static final JsonMapper JSON = new JsonMapper();
-
-    /** Wrong nearly everywhere, by the kind of mistake. */
-    private static final List<String> ODD_VALUES = List.of(
-            "null",
-            "true",
-            "0",
-            "-1",
-            "1e9",
-            "0.5",
-            "\"\"",
-            "\"none\"",
-            "\"nonne\"",
-            "[]",
-            "{}",
-            "[\"x\"]",
-            "[{}]",
-            "[7]");
 
     /** What a schema cannot see, as it looks at one value at a time. */
     private static final List<String> ONLY_THE_READER_SEES = List.of(
@@ -75,18 +54,25 @@ class JsonSchemasTest {
             "].lengthCm: must be given",
             "is no day of the calendar");
 
+    private static final SchemaAgreement OF_A_CASE = new SchemaAgreement(
+            CASE,
+            JsonSchemasTest::readerFaults,
+            says -> ONLY_THE_READER_SEES.stream().anyMatch(says::endsWith));
+    private static final SchemaAgreement OF_A_DELIVERY = new SchemaAgreement(
+            DELIVERED,
+            Delivered::faults,
+            fault -> ONLY_THE_READER_SEES_OF_A_DELIVERY.stream().anyMatch(fault::contains));
+
     static List<Path> demoFiles() {
         return CaseTree.demoFiles();
     }
 
     @Test
     void schemas_areValidAgainstTheirOwnSchema() {
-        Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
-        assertEquals(List.of(), meta.validate(TUNICA.caseSchema(), InputFormat.JSON));
-        assertEquals(List.of(), meta.validate(TUNICA.adviceSchema(), InputFormat.JSON));
-        assertEquals(List.of(), meta.validate(TUNICA.planSchema(), InputFormat.JSON));
-        assertEquals(List.of(), meta.validate(TUNICA.deliveredSchema(), InputFormat.JSON));
+        SchemaAgreement.isASchema(TUNICA.caseSchema());
+        SchemaAgreement.isASchema(TUNICA.adviceSchema());
+        SchemaAgreement.isASchema(TUNICA.planSchema());
+        SchemaAgreement.isASchema(TUNICA.deliveredSchema());
     }
 
     @ParameterizedTest
@@ -118,16 +104,9 @@ class JsonSchemasTest {
      */
     @Test
     void oneChange_schemaAndReaderAgree() {
-        List<CaseTree> changed = new ArrayList<>();
         CaseTree full = CaseTree.demo("both-legs-many-segments");
-        for (String path : places(full)) {
-            changed.add(full.copy().set(path, null));
-            ODD_VALUES.forEach(value -> changed.add(full.copy().set(path, JSON.readTree(value))));
-            changed.add(full.copy().set(path + "Extra", 1));
-        }
-        CaseFile.NUMBERS.forEach(path -> edges(full, path).forEach(changed::add));
-        assertTrue(changed.size() > 800, "only " + changed.size() + " changes");
-        changed.forEach(JsonSchemasTest::agree);
+        OF_A_CASE.holdsAfterOneChange(full, 800);
+        CaseFile.NUMBERS.forEach(path -> edges(full, path).forEach(OF_A_CASE::holds));
     }
 
     @ParameterizedTest
@@ -191,32 +170,14 @@ class JsonSchemasTest {
     @ParameterizedTest
     @MethodSource("delivered")
     void demoDelivery_keepsToTheSchema(String demo) {
-        assertEquals(List.of(), errors(DELIVERED, Delivered.demo(demo)));
+        assertEquals(List.of(), SchemaAgreement.errors(DELIVERED, Delivered.demo(demo)));
     }
 
     /** As {@link #oneChange_schemaAndReaderAgree}, over every place of a full record of a delivery. */
     @ParameterizedTest
     @MethodSource("delivered")
     void oneChangeOfADelivery_schemaAndReaderAgree(String demo) {
-        CaseTree full = Delivered.demo(demo);
-        List<CaseTree> changed = new ArrayList<>();
-        for (String path : places(full)) {
-            changed.add(full.copy().set(path, null));
-            ODD_VALUES.forEach(value -> changed.add(full.copy().set(path, JSON.readTree(value))));
-            changed.add(full.copy().set(path + "Extra", 1));
-        }
-        assertTrue(changed.size() > 400, "only " + changed.size() + " changes");
-        for (CaseTree tree : changed) {
-            List<String> seen = Delivered.faults(tree).stream()
-                    .filter(fault -> ONLY_THE_READER_SEES_OF_A_DELIVERY.stream().noneMatch(fault::contains))
-                    .toList();
-            List<?> errors = errors(DELIVERED, tree);
-            assertEquals(seen.isEmpty(), errors.isEmpty(), () -> "reader " + seen + ", schema " + errors);
-        }
-    }
-
-    private static List<?> errors(Schema schema, CaseTree tree) {
-        return schema.validate(new String(tree.bytes(), StandardCharsets.UTF_8), InputFormat.JSON);
+        OF_A_DELIVERY.holdsAfterOneChange(Delivered.demo(demo), 400);
     }
 
     /** Just inside and just outside the plausible range of a number. */
@@ -230,24 +191,12 @@ class JsonSchemasTest {
                 .map(value -> full.copy().set(path, value));
     }
 
-    private static void agree(CaseTree tree) {
-        List<String> seen = readerFaults(tree).stream()
-                .filter(fault -> ONLY_THE_READER_SEES.stream().noneMatch(fault::endsWith))
-                .toList();
-        List<?> errors = schemaErrors(tree);
-        assertEquals(seen.isEmpty(), errors.isEmpty(), () -> "reader " + seen + ", schema " + errors);
-    }
-
     private static boolean schemaAccepts(CaseTree tree) {
-        return schemaErrors(tree).isEmpty();
+        return SchemaAgreement.errors(CASE, tree).isEmpty();
     }
 
     private static boolean readerAccepts(CaseTree tree) {
         return readerFaults(tree).isEmpty();
-    }
-
-    private static List<?> schemaErrors(CaseTree tree) {
-        return CASE.validate(new String(tree.bytes(), StandardCharsets.UTF_8), InputFormat.JSON);
     }
 
     private static List<String> readerFaults(CaseTree tree) {
@@ -257,28 +206,5 @@ class JsonSchemasTest {
         } catch (FaultyInput e) {
             return e.faults().stream().map(Fault::says).toList();
         }
-    }
-
-    /** Every field of the case and of the first entry of each list, by path. */
-    private static List<String> places(CaseTree tree) {
-        List<String> places = new ArrayList<>();
-        collect(tree.root(), "", places);
-        return places;
-    }
-
-    private static void collect(JsonNode node, String prefix, List<String> places) {
-        if (node.isObject()) {
-            node.propertyNames().forEach(name -> {
-                places.add(prefix + name);
-                collect(node.get(name), prefix + name + ".", places);
-            });
-        } else if (node.isArray() && !node.isEmpty()) {
-            collect(node.get(0), prefix + "0.", places);
-        }
-    }
-
-    private static Schema schema(String text) {
-        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(text, InputFormat.JSON);
     }
 }

@@ -17,14 +17,16 @@ final class Verdicts {
     private static final Pattern LOWER = Pattern.compile("[a-z]+");
 
     private final Vocabulary vocabulary;
+    private final int longestPhrase;
     private final List<Chunk> chunks;
     private final Measure measure;
     private final boolean[] keep;
     private final boolean[] measured;
     private final boolean[] unclear;
 
-    Verdicts(Vocabulary vocabulary, List<Chunk> chunks) {
+    Verdicts(Vocabulary vocabulary, int longestPhrase, List<Chunk> chunks) {
         this.vocabulary = vocabulary;
+        this.longestPhrase = longestPhrase;
         this.chunks = chunks;
         this.measure = new Measure(vocabulary);
         this.keep = new boolean[chunks.size()];
@@ -51,7 +53,7 @@ final class Verdicts {
         }
         Chunk chunk = chunks.get(at);
         Optional<UnitSpan> glued = measure.glued(chunk);
-        if (glued.isPresent()) {
+        if (glued.filter(UnitSpan::clear).isPresent()) {
             return measured(at, 1, glued.get());
         }
         Optional<UnitSpan> parted =
@@ -91,7 +93,7 @@ final class Verdicts {
     }
 
     private int phrase(int at) {
-        for (int length = Math.min(vocabulary.longestPhrase(), chunks.size() - at); length > 1; length--) {
+        for (int length = Math.min(longestPhrase, chunks.size() - at); length > 1; length--) {
             if (phrase(at, length)) {
                 return length;
             }
@@ -136,21 +138,33 @@ final class Verdicts {
         return at - from;
     }
 
+    /** Figures side by side could spell a number, the more so where one of them had to go. */
     private void rows() {
         int from = 0;
         while (from < keep.length) {
             int to = from;
-            while (to < keep.length && measured[to]) {
+            while (to < keep.length && figures(to)) {
                 to++;
             }
-            long numbers = chunks.subList(from, to).stream()
-                    .filter(chunk -> Character.isDigit(chunk.core().charAt(0)))
-                    .count();
-            if (numbers >= A_ROW) {
+            if (spells(from, to)) {
                 Arrays.fill(keep, from, to, false);
             }
             from = Math.max(to, from + 1);
         }
+    }
+
+    private boolean figures(int at) {
+        return measured[at] || chunks.get(at).core().chars().anyMatch(Character::isDigit);
+    }
+
+    private boolean spells(int from, int to) {
+        int numbers = 0;
+        boolean allMeasured = true;
+        for (int i = from; i < to; i++) {
+            numbers += Character.isDigit(chunks.get(i).core().charAt(0)) ? 1 : 0;
+            allMeasured &= measured[i];
+        }
+        return numbers >= A_ROW || !allMeasured && numbers > 1;
     }
 
     /** A unit of one letter could be an initial or belong to an address: it stays only among words that stay. */

@@ -25,6 +25,16 @@ import tools.jackson.databind.node.JsonNodeFactory;
 public final class FieldReader {
     private static final int LONGEST_ECHO = 60;
 
+    /** Kept, for a base of past cases asks for the same few lists millions of times. */
+    private static final ClassValue<List<String>> SPELLINGS = new ClassValue<>() {
+        @Override
+        protected List<String> computeValue(Class<?> words) {
+            return Arrays.stream(words.getEnumConstants())
+                    .map(constant -> ((Word) constant).word())
+                    .toList();
+        }
+    };
+
     private final JsonNode node;
     private final String path;
     private final Faults faults;
@@ -299,7 +309,7 @@ public final class FieldReader {
     }
 
     private static <E extends Enum<E> & Word> List<String> spellings(Class<E> words) {
-        return Arrays.stream(words.getEnumConstants()).map(Word::word).toList();
+        return SPELLINGS.get(words);
     }
 
     private static String notAnObject(JsonNode node) {

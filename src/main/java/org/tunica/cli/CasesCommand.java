@@ -9,6 +9,11 @@ import picocli.CommandLine.Command;
         description = "Keep past cases without the people: anonymise, look at, release, import, export, check, report.",
         footer = {"", Advice.CAUTION},
         subcommands = {
+            CasesRetainCommand.class,
+            CasesWaitingCommand.class,
+            CasesCoarsenCommand.class,
+            CasesReleaseCommand.class,
+            CasesReportCommand.class,
             CasesInventCommand.class,
             CasesImportCommand.class,
             CasesExportCommand.class,

@@ -29,6 +29,7 @@ import picocli.CommandLine.ExitCode;
             AuditCommand.class,
             RulesCommand.class,
             FhirCommand.class,
+            HookCommand.class,
             SchemaCommand.class,
             VerifyCommand.class,
             BackupCommand.class,

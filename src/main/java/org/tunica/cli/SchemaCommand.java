@@ -23,7 +23,8 @@ final class SchemaCommand implements Callable<Integer> {
         ADVICE,
         PLAN,
         DELIVERED,
-        FOLLOWUP;
+        FOLLOWUP,
+        PAST;
 
         @Override
         public String toString() {
@@ -39,7 +40,7 @@ final class SchemaCommand implements Callable<Integer> {
                     .filter(contract -> contract.toString().equals(name))
                     .findFirst()
                     .orElseThrow(() -> new TypeConversionException(
-                            "must be case, advice, plan, delivered or followup, is \"" + name + "\""));
+                            "must be case, advice, plan, delivered, followup or past, is \"" + name + "\""));
         }
     }
 
@@ -68,6 +69,7 @@ final class SchemaCommand implements Callable<Integer> {
                             case PLAN -> tunica.planSchema();
                             case DELIVERED -> tunica.deliveredSchema();
                             case FOLLOWUP -> tunica.followUpSchema();
+                            case PAST -> tunica.pastCaseSchema();
                         });
         return 0;
     }

@@ -15,9 +15,6 @@ final class Wrap {
 
     private static final Pattern DOT_IN_AN_ID = Pattern.compile("(?<=\\w)\\.(?=[A-Za-z])");
 
-    /** Only in paragraphs, where a joiner that takes up a place moves no column. */
-    private static final Pattern DOT_IN_A_NUMBER = Pattern.compile("(?<=\\d)\\.(?=\\d)");
-
     /** The least width left for the last column. */
     static final int NARROWEST = 20;
 
@@ -47,8 +44,7 @@ final class Wrap {
 
     /** A paragraph indented by some blanks. */
     static String paragraph(int width, int indent, String text) {
-        String whole = DOT_IN_A_NUMBER.matcher(text).replaceAll("." + JOINER);
-        return table(width, indent == 0 ? List.of() : List.of(indent), indented(indent, whole));
+        return table(width, indent == 0 ? List.of() : List.of(indent), indented(indent, text));
     }
 
     private static List<List<String>> indented(int indent, String text) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tunica.knowledge.Glossary;
 import org.tunica.plan.Advice;
 import org.tunica.plan.FirmnessAdvice;
+import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.SegmentAdvice;
 
@@ -35,13 +36,14 @@ record Missing(SegmentAdvice segment, String noun, Optional<Measure> measure, in
     }
 
     static List<Missing> of(SegmentAdvice segment, Glossary glossary) {
+        List<String> inTheRoom = segment.options().stream()
+                .filter(option -> option.standing() == OptionStanding.MEASURE_FIRST)
+                .map(OptionAdvice::technique)
+                .toList();
         return segment.firmness().map(FirmnessAdvice::measureNext).orElse(List.of()).stream()
-                .filter(next -> !next.waiting().isEmpty())
-                .map(next -> new Missing(
-                        segment,
-                        next.noun(),
-                        measure(next.noun(), glossary),
-                        next.waiting().size()))
+                .map(next -> new Missing(segment, next.noun(), measure(next.noun(), glossary), (int)
+                        next.waiting().stream().filter(inTheRoom::contains).count()))
+                .filter(missing -> missing.waiting() > 0)
                 .toList();
     }
 

@@ -38,10 +38,15 @@ record Part(JsonNode node, String path) {
         return parts;
     }
 
-    /** The codes of a CodeableConcept that name their system. */
+    /** The codes of a CodeableConcept in a field, those that name their system. */
     List<Codes.Coding> codings(String field) {
+        return at(field).codings();
+    }
+
+    /** The codes of this CodeableConcept that name their system. */
+    List<Codes.Coding> codings() {
         List<Codes.Coding> codings = new ArrayList<>();
-        for (Part coding : at(field).list("coding")) {
+        for (Part coding : list("coding")) {
             if (!coding.text("system").isEmpty() && !coding.text("code").isEmpty()) {
                 codings.add(new Codes.Coding(shorten(coding.text("system")), shorten(coding.text("code"))));
             }

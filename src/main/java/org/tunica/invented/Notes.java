@@ -15,9 +15,9 @@ final class Notes {
 
     private static final Map<Segment.Course, List<String>> WAY = Map.of(
             Segment.Course.STRAIGHT,
-            List.of("straight course", "straight, easy to follow", "straight from the puncture up"),
+            List.of("straight course", "straight, easy to follow", "straight, easy to see"),
             Segment.Course.WINDING,
-            List.of("winding course", "winding, catheter with care", "bends in the lower part"),
+            List.of("winding course", "winding near its lower end", "bends in the lower part"),
             Segment.Course.VERY_WINDING,
             List.of("very winding course", "very winding, no catheter possible", "many bends near the skin"));
 
@@ -26,13 +26,13 @@ final class Notes {
             List.of(
                     "fluid placed around the vein before heat",
                     "cool fluid around the vein, no heat felt at the skin",
-                    "tip seen below the junction before heat",
+                    "tip seen before heat",
                     "vein empty in head down position"),
             Family.FOAM,
             List.of(
                     "foam seen in the whole vein",
                     "spasm seen after foam",
-                    "foam kept away from the junction with pressure",
+                    "foam given slowly",
                     "leg raised before foam"),
             Family.MECHANOCHEMICAL,
             List.of(
@@ -43,7 +43,7 @@ final class Notes {
             List.of(
                     "adhesive placed in aliquots with pressure",
                     "no fluid around the vein, no stocking",
-                    "start well below the junction"),
+                    "start seen on the scan"),
             Family.FOCUSED_ULTRASOUND,
             List.of(
                     "skin cooled between pulses",

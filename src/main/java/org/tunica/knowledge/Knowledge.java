@@ -27,6 +27,7 @@ import org.tunica.casefile.PlausibleRange;
  * @param codes what codes of other systems mean in words of a case
  * @param invented from what made-up past cases are drawn, by id
  * @param words what may stay of a free text in a past case
+ * @param decisions what becomes of each field when the person is taken out of a case, by record and field
  * @param likeness how alike the attributes of two treated segments are, by id, in order of id
  */
 public record Knowledge(
@@ -49,6 +50,7 @@ public record Knowledge(
         CodeFile codes,
         Map<String, Distribution> invented,
         ClinicalWords words,
+        Map<String, FieldDecision> decisions,
         Map<String, LikenessRule> likeness,
         Glossary glossary)
         implements KnownWords {

@@ -73,6 +73,7 @@ final class KnowledgeReader {
                 CodeFileReader.read(file("knowledge/codes.yaml")),
                 entries("knowledge/invented", DistributionReader::distribution),
                 WordsReader.read(file("knowledge/vocabulary.yaml")),
+                decisions(),
                 entries("knowledge/similarity.yaml", LikenessReader::rule),
                 glossary);
         noStrangers();
@@ -224,6 +225,17 @@ final class KnowledgeReader {
         return Collections.unmodifiableMap(words);
     }
 
+    /** By record and field, such as {@code Patient.ageYears}. */
+    private SortedMap<String, FieldDecision> decisions() {
+        SortedMap<String, FieldDecision> all = new TreeMap<>();
+        file("knowledge/anonymity-fields.yaml").parts().forEach((record, reader) -> {
+            reader.names()
+                    .forEach(field -> all.put(record + "." + field, reader.requiredWord(field, FieldDecision.class)));
+            reader.done();
+        });
+        return Collections.unmodifiableSortedMap(all);
+    }
+
     private SortedMap<String, ChangeRecord> changes() {
         SortedMap<String, ChangeRecord> all = new TreeMap<>();
         bundle.under(CHANGES, ".yaml").forEach((path, text) -> {
@@ -268,6 +280,7 @@ final class KnowledgeReader {
                 "knowledge/codes.yaml",
                 "knowledge/invented",
                 "knowledge/vocabulary.yaml",
+                "knowledge/anonymity-fields.yaml",
                 "knowledge/similarity.yaml",
                 "knowledge/glossary.yaml",
                 "knowledge/conditions.yaml",

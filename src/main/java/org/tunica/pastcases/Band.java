@@ -13,6 +13,9 @@ import java.util.regex.Pattern;
  * @param to the highest number in it, or no upper end
  */
 public record Band(OptionalInt from, OptionalInt to) {
+    /** What a band looks like in a file. */
+    public static final String PATTERN = "^(\\d{1,3}-\\d{1,3}|under-\\d{1,3}|\\d{1,3}-or-more)$";
+
     private static final Pattern CLOSED = Pattern.compile("(\\d{1,3})-(\\d{1,3})");
     private static final Pattern BELOW = Pattern.compile("under-(\\d{1,3})");
     private static final Pattern ABOVE = Pattern.compile("(\\d{1,3})-or-more");

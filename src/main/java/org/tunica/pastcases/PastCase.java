@@ -37,7 +37,8 @@ public record PastCase(
         CaseFile caseFile,
         List<DeliveredSession> delivered,
         FollowUp followUp,
-        List<String> notes) {
+        List<String> notes)
+        implements Anonymous {
 
     /** The word a past case must carry under {@code format}. */
     public static final String FORMAT = "tunica-past/1";

@@ -11,6 +11,9 @@ import org.tunica.treatment.DeliveredSession;
 
 /** What must not stand in a past case, and which of its parts must belong together. */
 final class PastCaseChecks {
+    private static final int FIRST_OF_FOUR_DIGITS = 1000;
+    private static final int LAST_OF_FOUR_DIGITS = 9999;
+
     private PastCaseChecks() {}
 
     /** A year of four digits, or unknown. */
@@ -20,13 +23,13 @@ final class PastCaseChecks {
             return OptionalInt.empty();
         }
         int whole = (int) year.getAsDouble();
-        if (whole != year.getAsDouble() || Integer.toString(whole).length() != 4) {
+        if (whole != year.getAsDouble() || whole < FIRST_OF_FOUR_DIGITS || whole > LAST_OF_FOUR_DIGITS) {
             root.fault("year", "must be a year of four digits");
         }
         return OptionalInt.of(whole);
     }
 
-    static void check(PastCase read, NoteScrubber scrubber, Faults faults) {
+    static void check(WaitingCase read, NoteScrubber scrubber, Faults faults) {
         notes(read, scrubber, faults);
         patient(read.caseFile().patient(), faults);
         sameReference(read, "$.caseFile", read.caseFile().caseRef(), faults);
@@ -39,7 +42,7 @@ final class PastCaseChecks {
     }
 
     /** The text itself stays out of the message: it could hold what it must not. */
-    private static void notes(PastCase read, NoteScrubber scrubber, Faults faults) {
+    private static void notes(WaitingCase read, NoteScrubber scrubber, Faults faults) {
         for (int i = 0; i < read.notes().size(); i++) {
             if (!scrubber.clean(read.notes().get(i))) {
                 faults.add(
@@ -49,7 +52,7 @@ final class PastCaseChecks {
         }
     }
 
-    private static void sameReference(PastCase read, String place, String caseRef, Faults faults) {
+    private static void sameReference(WaitingCase read, String place, String caseRef, Faults faults) {
         if (!caseRef.equals(read.id())) {
             faults.add(place + ".caseRef", "must be the id of the past case, \"" + read.id() + "\"");
         }

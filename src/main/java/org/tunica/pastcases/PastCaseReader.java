@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.JsonText;
 import org.tunica.knowledge.Knowledge;
@@ -33,10 +34,33 @@ public final class PastCaseReader {
      * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
      */
     public PastCase read(String what, byte[] bytes) {
+        return read(what, bytes, PastCase.FORMAT).released();
+    }
+
+    /**
+     * Reads one case that waits for its release; the same must not stand in it.
+     *
+     * @param what the name of the input, for messages
+     * @param bytes one JSON object, UTF-8
+     * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
+     */
+    public WaitingCase readWaiting(String what, byte[] bytes) {
+        return read(what, bytes, WaitingCase.FORMAT);
+    }
+
+    private WaitingCase read(String what, byte[] bytes, String format) {
+        try {
+            return strictly(what, bytes, format);
+        } catch (FaultyInput e) {
+            throw Discreet.of(e);
+        }
+    }
+
+    private WaitingCase strictly(String what, byte[] bytes, String format) {
         Faults faults = new Faults();
         FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
         faults.throwIfAny(what);
-        PastCase read = pastCase(root, faults);
+        WaitingCase read = anonymous(root, format, faults);
         root.done();
         faults.throwIfAny(what);
         PastCaseChecks.check(read, scrubber, faults);
@@ -44,10 +68,10 @@ public final class PastCaseReader {
         return read;
     }
 
-    private PastCase pastCase(FieldReader root, Faults faults) {
-        format(root);
-        return new PastCase(
-                PastCase.FORMAT,
+    private WaitingCase anonymous(FieldReader root, String format, Faults faults) {
+        format(root, format);
+        return new WaitingCase(
+                WaitingCase.FORMAT,
                 matching(root, "id", ID, "must be \"p-\" and 24 of 0 to 9 and a to f; nothing that leads to a person"),
                 root.required("invented", root.flag("invented")).orElse(false),
                 matching(root, "site", SITE, "must be \"site-\" and up to 16 letters and digits, a pseudonym"),
@@ -60,10 +84,10 @@ public final class PastCaseReader {
                 root.texts("notes"));
     }
 
-    private static void format(FieldReader root) {
+    private static void format(FieldReader root, String wanted) {
         String format = root.requiredText("format");
-        if (!format.isEmpty() && !format.equals(PastCase.FORMAT)) {
-            root.fault("format", "must be \"" + PastCase.FORMAT + "\"");
+        if (!format.isEmpty() && !format.equals(wanted)) {
+            root.fault("format", "must be \"" + wanted + "\"");
         }
     }
 

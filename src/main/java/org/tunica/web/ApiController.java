@@ -42,6 +42,7 @@ final class ApiController {
             case "plan" -> tunica.planSchema();
             case "delivered" -> tunica.deliveredSchema();
             case "followup" -> tunica.followUpSchema();
+            case "past" -> tunica.pastCaseSchema();
             default -> throw new UnknownContract(contract);
         };
     }

@@ -1,5 +1,6 @@
 package org.tunica.features;
 
+import static io.cucumber.junit.platform.engine.Constants.FILTER_TAGS_PROPERTY_NAME;
 import static io.cucumber.junit.platform.engine.Constants.GLUE_PROPERTY_NAME;
 import static io.cucumber.junit.platform.engine.Constants.PLUGIN_PROPERTY_NAME;
 
@@ -8,10 +9,11 @@ import org.junit.platform.suite.api.IncludeEngines;
 import org.junit.platform.suite.api.SelectDirectories;
 import org.junit.platform.suite.api.Suite;
 
-/** Runs every scenario under features/, and the invariants after each. */
+/** Runs every scenario under features/ that is about a case, and the invariants after each. */
 @Suite
 @IncludeEngines("cucumber")
 @SelectDirectories("features")
+@ConfigurationParameter(key = FILTER_TAGS_PROPERTY_NAME, value = "not @plugin")
 @ConfigurationParameter(key = GLUE_PROPERTY_NAME, value = "org.tunica.features,org.tunica.invariants")
 @ConfigurationParameter(key = PLUGIN_PROPERTY_NAME, value = "html:target/features.html")
 public class FeaturesTest {}

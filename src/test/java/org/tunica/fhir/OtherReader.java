@@ -14,7 +14,7 @@ import org.hl7.fhir.common.hapi.validation.validator.FhirInstanceValidator;
 import org.hl7.fhir.instance.model.api.IBaseResource;
 
 /** Another reader and validator of FHIR R4, which knows the whole standard and runs without a network. */
-final class OtherReader {
+public final class OtherReader {
     private static final FhirContext R4 = FhirContext.forR4();
     private static final FhirValidator VALIDATOR = validator();
 
@@ -36,12 +36,12 @@ final class OtherReader {
     }
 
     /** The resource after reading and writing it. */
-    static String again(String json) {
+    public static String again(String json) {
         return R4.newJsonParser().encodeResourceToString(read(json));
     }
 
     /** Everything the standard calls an error. */
-    static List<String> errors(String json) {
+    public static List<String> errors(String json) {
         return VALIDATOR.validateWithResult(json).getMessages().stream()
                 .filter(message -> message.getSeverity().ordinal() >= ResultSeverityEnum.ERROR.ordinal())
                 .map(message -> message.getLocationString() + ": " + message.getMessage())

@@ -33,6 +33,7 @@ final class Altered {
                 all.codes(),
                 all.invented(),
                 all.words(),
+                all.decisions(),
                 all.likeness(),
                 all.glossary());
     }

@@ -20,7 +20,14 @@ final class Recording {
     static synchronized List<Expectation> of(String... features) {
         TAKEN.clear();
         byte failed = Main.run(Stream.concat(
-                        Stream.of("--glue", "org.tunica.features", "--glue", "org.tunica.mutation", "--no-summary"),
+                        Stream.of(
+                                "--glue",
+                                "org.tunica.features",
+                                "--glue",
+                                "org.tunica.mutation",
+                                "--tags",
+                                "not @plugin",
+                                "--no-summary"),
                         Stream.of(features))
                 .toArray(String[]::new));
         if (failed != 0) {

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,8 @@ class NoteScrubberTest {
     private static final NoteScrubber SCRUBBER =
             new NoteScrubber(Tunica.shipped().knowledge());
     private static final double GOAL = 0.9;
+    private static final int SEEDS = 100;
+    private static final int NOTES = 500;
 
     @ParameterizedTest
     @CsvSource(
@@ -26,7 +29,7 @@ class NoteScrubberTest {
             quoteCharacter = '"',
             value = {
                 "Closed over 38 cm, no pain.|Closed over 38 cm, no pain.",
-                "Treated by Dr Short at 10:30 in room 12|Treated by [...] at [...] in room [...]",
+                "Treated by Dr Short at 10:30 in room 12|Treated by [...] at [...] in [...]",
                 "Mrs Long said the leg was heavy|[...] the leg was heavy",
                 "dr long treated the vein|[...] treated the vein",
                 "Long saphenous vein, short stump|Long saphenous vein, short stump",
@@ -46,6 +49,8 @@ class NoteScrubberTest {
                 "device SN 48213-A, lot B77|device [...]",
                 "j0hn and J\u043ehn and jo\u200bhn had pain|[...] and [...] and [...] had pain",
                 "vein/john.short@example.org|\"\"",
+                "vein 82mm 05mm 3mm long|vein [...]",
+                "seen in bed 58J then room 12 W|seen in [...] then [...]",
                 "GSV 7-10 mm (standing)|GSV 7-10 mm (standing)",
                 "TRUNK CLOSED|\"\"",
             })
@@ -64,6 +69,19 @@ class NoteScrubberTest {
         }
         double share = (double) kept / words;
         assertTrue(share >= GOAL, kept + " of " + words + " words kept");
+    }
+
+    /** The same search as for the 500 notes, over a hundred times as many. */
+    @Test
+    @Tag("deep")
+    void manyNotes_loseEveryIdentifier() {
+        Leaks leaks = new Leaks(Tunica.shipped().knowledge().words());
+        for (long seed = 1; seed <= SEEDS; seed++) {
+            for (Planted.Note note : new Planted(seed).notes(NOTES)) {
+                String kept = String.join(" ", SCRUBBER.scrub(List.of(note.text())));
+                assertEquals(List.of(), leaks.in(kept, List.of(note.identifier())), note.text() + " -> " + kept);
+            }
+        }
     }
 
     private static int words(String text) {

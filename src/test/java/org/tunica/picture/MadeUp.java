@@ -66,7 +66,7 @@ public final class MadeUp {
         return new CusumChart(
                 head("Results against predictions"),
                 "open at one year",
-                OutcomeCusum.of(outcomes, new CusumDesign(2, 0.5, worseLimit, 1)));
+                OutcomeCusum.of(outcomes, new CusumDesign(2, 0.5, worseLimit, 1.1)));
     }
 
     public static FunnelChart funnel(FunnelChart.Kind kind) {

@@ -45,6 +45,13 @@ class OutcomePictureTest {
         }
     }
 
+    /** Letter and numbers of each group at days 0, 30, 365 and 730; the foam is not known at the last. */
+    @Test
+    void numbersAtRiskStandBeneathTheCurves() throws Exception {
+        String says = Drawn.words(OutcomePicture.of(MadeUp.survival(), 1000).svg());
+        assertTrue(says.contains("at risk:\nA\n10\n10\n7\n3\nB\n10\n10\n4\n?\n"), says);
+    }
+
     /** By hand: of ten one fails on day 100 with nine still followed, one on day 300 with eight: 8/9 x 7/8 = 7/9. */
     @Test
     void tableReadsTheCurvesAtTheDaysAsked() {
@@ -92,7 +99,7 @@ class OutcomePictureTest {
         for (String label : List.of(
                 "case 12, since 11",
                 "limit 1.1: worse than predicted",
-                "limit -1: better than predicted",
+                "limit -1.1: better than predicted",
                 "Small strokes at the foot: failures.")) {
             assertTrue(says.contains(label), label + " in\n" + says);
         }

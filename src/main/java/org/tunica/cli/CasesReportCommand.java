@@ -1,0 +1,46 @@
+package org.tunica.cli;
+
+import java.util.concurrent.Callable;
+import org.tunica.Tunica;
+import org.tunica.pastcases.AnonymityReport;
+import org.tunica.plan.Advice;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Tells how well nobody can be found in a base. */
+@Command(
+        name = "report",
+        description =
+                "Tell the data protection officer how well nobody can be found in a base: k, distinct l, small groups, and what"
+                        + " telling less would cost and gain.",
+        footer = {"", Advice.CAUTION},
+        mixinStandardHelpOptions = true)
+final class CasesReportCommand implements Callable<Integer> {
+    @Mixin
+    private CasesFolder folder = new CasesFolder();
+
+    @Option(names = "--json", description = "Print as JSON (tunica-anonymity/1), with every recoding.")
+    private boolean json;
+
+    @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
+    private int width = TextWidth.ofTerminal();
+
+    @Spec
+    private CommandSpec spec;
+
+    CasesReportCommand() {
+        this.spec = CommandSpec.create();
+    }
+
+    @Override
+    public Integer call() {
+        TextWidth.check(width, spec);
+        Tunica tunica = Tunica.shipped();
+        AnonymityReport report = tunica.anonymityReport(folder.released(tunica));
+        spec.commandLine().getOut().print(json ? tunica.toJson(report) : new AnonymityText(width).of(report));
+        return 0;
+    }
+}

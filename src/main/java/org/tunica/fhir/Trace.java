@@ -1,0 +1,77 @@
+package org.tunica.fhir;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import org.tunica.Tunica;
+import org.tunica.plan.Advice;
+import org.tunica.plan.OptionAdvice;
+import org.tunica.plan.SegmentAdvice;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What a program needs to check a card: release, every option with its standing and rules, what was not used. */
+final class Trace {
+    private final Tunica tunica;
+    private final Translated read;
+    private final Advice advice;
+
+    Trace(Tunica tunica, Translated read, Advice advice) {
+        this.tunica = tunica;
+        this.read = read;
+        this.advice = advice;
+    }
+
+    ObjectNode of(List<SegmentAdvice> segments) {
+        ObjectNode trace = JsonNodeFactory.instance.objectNode();
+        trace.put("fingerprint", fingerprint()).put("seed", advice.seed());
+        trace.putObject("release")
+                .put("version", advice.release().version())
+                .put("state", advice.release().state().word())
+                .put("digest", advice.release().digest());
+        ArrayNode list = trace.putArray("segments");
+        segments.forEach(segment -> segment(list.addObject(), segment));
+        ArrayNode unused = trace.putArray("unused");
+        read.unused()
+                .forEach(one -> unused.addObject()
+                        .put("resource", one.resource())
+                        .put("path", one.path())
+                        .put("reason", one.reason()));
+        ArrayNode ages = trace.putArray("recorded");
+        read.ages().stream()
+                .filter(age -> !age.when().isEmpty())
+                .forEach(age -> ages.addObject().put("path", age.path()).put("when", age.when()));
+        return trace;
+    }
+
+    private static void segment(ObjectNode node, SegmentAdvice segment) {
+        node.put("ref", segment.ref()).put("side", segment.side().word());
+        ArrayNode options = node.putArray("options");
+        segment.options().forEach(option -> option(options.addObject(), option));
+    }
+
+    private static void option(ObjectNode node, OptionAdvice option) {
+        node.put("technique", option.technique())
+                .put("standing", option.standing().word());
+        option.rank().ifPresent(rank -> node.put("rank", rank));
+        ArrayNode rules = node.putArray("rules");
+        option.reasons().forEach(reason -> rules.add(reason.rule()));
+        option.cautions().forEach(reason -> rules.add(reason.rule()));
+        option.needs().forEach(reason -> rules.add(reason.rule()));
+    }
+
+    /** The same advice has the same fingerprint whatever the card is called. */
+    private String fingerprint() {
+        try {
+            byte[] json = tunica.toJson(advice).getBytes(StandardCharsets.UTF_8);
+            return "sha256:"
+                    + HexFormat.of()
+                            .formatHex(MessageDigest.getInstance("SHA-256").digest(json));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
