@@ -75,8 +75,7 @@ final class MadeUpIndex {
 
     /** The same by looking at every segment: what any index must beat. */
     List<NearestSearch.Near> bruteForce(Asked asked) throws IOException {
-        PriorityQueue<NearestSearch.Near> best =
-                new PriorityQueue<>(NearestSearch.BEST_FIRST.reversed());
+        PriorityQueue<NearestSearch.Near> best = new PriorityQueue<>(NearestSearch.BEST_FIRST.reversed());
         double[] scores = new double[Blocks.LONGEST];
         for (var leaf : reader.leaves()) {
             Blocks blocks = cache.of(leaf.reader());
@@ -101,7 +100,8 @@ final class MadeUpIndex {
         for (int doc = blocks.start(block); doc < blocks.end(block); doc++) {
             double score = scores[doc - blocks.start(block)];
             if (best.size() < MOST || score >= best.element().similarity()) {
-                best.add(new NearestSearch.Near(docBase + doc, score, blocks.columns().order()[doc]));
+                best.add(new NearestSearch.Near(
+                        docBase + doc, score, blocks.columns().order()[doc]));
                 if (best.size() > MOST) {
                     best.remove();
                 }

@@ -120,7 +120,11 @@ public final class RetrievalTable {
     private static Query filter(String technique) {
         return new Filters(new StandardAnalyzer())
                 .of(new SimilarFilter(
-                        Optional.of(technique), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
+                        Optional.of(technique),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     private static Map<Field, Double> weights() {
