@@ -31,6 +31,7 @@ import org.tunica.knowledge.Standing;
 import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.AuditQuestion;
 import org.tunica.outcomes.Auditor;
+import org.tunica.outcomes.HappenedPage;
 import org.tunica.outcomes.OutcomeNumbers;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
@@ -50,6 +51,7 @@ import org.tunica.pastcases.WaitingCase;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.ChartWords;
+import org.tunica.picture.OutcomePicture;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
@@ -373,7 +375,7 @@ public final class Tunica {
     public SimilarCases similar(CaseFile caseFile, CaseLibrary library, SimilarRequest request) {
         request.segment().ifPresent(ref -> segment(caseFile, ref));
         request.filter().technique().ifPresent(this::known);
-        return new SimilarWriter(library, physics).of(caseFile, request);
+        return new SimilarWriter(library, physics, knowledge).of(caseFile, request);
     }
 
     /**
@@ -383,7 +385,7 @@ public final class Tunica {
      */
     public SimilarCases similar(String words, CaseLibrary library, SimilarRequest request) {
         request.filter().technique().ifPresent(this::known);
-        return new SimilarWriter(library, physics).byWords(words, request);
+        return new SimilarWriter(library, physics, knowledge).byWords(words, request);
     }
 
     /** An advice with past segments beside each of the case. They change nothing else of it. */
@@ -397,6 +399,11 @@ public final class Tunica {
         }
         return new Advice(
                 advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
+    }
+
+    /** Writes what happened to the nearest past segments. */
+    public HappenedPage happenedPage() {
+        return new HappenedPage(OutcomeNumbers.of(knowledge));
     }
 
     /** Past segments like those of a case as JSON, {@code tunica-similar/1}. */
@@ -414,9 +421,28 @@ public final class Tunica {
         return auditor.audit(cases, question);
     }
 
+    /**
+     * The same of a case base.
+     *
+     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked, or each damaged line of the base
+     */
+    public Audit audit(CaseBase base, AuditQuestion question, CaseProgress progress) {
+        return auditor.audit(base, question, progress);
+    }
+
     /** An audit as a page without charts. */
     public Document text(Audit audit) {
         return auditor.text(audit);
+    }
+
+    /** An audit as a page with charts. */
+    public Document page(Audit audit) {
+        return auditor.page(audit, release);
+    }
+
+    /** The charts of an audit, each by a name for its file, with heading, table and notes. */
+    public Map<String, OutcomePicture> charts(Audit audit, int widthPx) {
+        return auditor.charts(audit, release, widthPx);
     }
 
     /** An audit as JSON, {@code tunica-audit/1}. */

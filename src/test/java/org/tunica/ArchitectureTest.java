@@ -49,7 +49,16 @@ class ArchitectureTest {
             arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
             arrow("anonymity"),
             arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
-            arrow("similar", "casefile", "knowledge", "physics", "plan", "session", "treatment", "pastcases"),
+            arrow(
+                    "similar",
+                    "casefile",
+                    "knowledge",
+                    "physics",
+                    "plan",
+                    "session",
+                    "treatment",
+                    "pastcases",
+                    "outcomes"),
             arrow(
                     "outcomes",
                     "casefile",

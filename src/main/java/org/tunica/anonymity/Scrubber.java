@@ -15,12 +15,12 @@ public final class Scrubber {
     public static final String PLACEHOLDER = "[...]";
 
     private final Vocabulary vocabulary;
-    private final int longestPhrase;
+    private final Phrases phrases;
 
     /** A scrubber that lets a vocabulary through. */
     public Scrubber(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
-        this.longestPhrase = vocabulary.longestPhrase();
+        this.phrases = new Phrases(vocabulary);
     }
 
     /** What may stay of a text, on one line; nothing when nothing but placeholders would. */
@@ -42,7 +42,7 @@ public final class Scrubber {
 
     private String once(String text) {
         List<Chunk> chunks = Chunk.of(text);
-        boolean[] keep = new Verdicts(vocabulary, longestPhrase, chunks).keep();
+        boolean[] keep = new Verdicts(vocabulary, phrases, chunks).keep();
         List<String> out = new ArrayList<>();
         boolean words = false;
         for (int i = 0; i < keep.length; i++) {

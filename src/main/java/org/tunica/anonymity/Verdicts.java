@@ -1,6 +1,5 @@
 package org.tunica.anonymity;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -17,16 +16,16 @@ final class Verdicts {
     private static final Pattern LOWER = Pattern.compile("[a-z]+");
 
     private final Vocabulary vocabulary;
-    private final int longestPhrase;
+    private final Phrases phrases;
     private final List<Chunk> chunks;
     private final Measure measure;
     private final boolean[] keep;
     private final boolean[] measured;
     private final boolean[] unclear;
 
-    Verdicts(Vocabulary vocabulary, int longestPhrase, List<Chunk> chunks) {
+    Verdicts(Vocabulary vocabulary, Phrases phrases, List<Chunk> chunks) {
         this.vocabulary = vocabulary;
-        this.longestPhrase = longestPhrase;
+        this.phrases = phrases;
         this.chunks = chunks;
         this.measure = new Measure(vocabulary);
         this.keep = new boolean[chunks.size()];
@@ -46,7 +45,7 @@ final class Verdicts {
 
     /** Keeps what may stay from here on and tells how many chunks it looked at. */
     private int judge(int at) {
-        int phrase = phrase(at);
+        int phrase = phrases.at(chunks, at, opens(at));
         if (phrase > 0) {
             Arrays.fill(keep, at, at + phrase, true);
             return phrase;
@@ -90,37 +89,6 @@ final class Verdicts {
         return vocabulary.has(plain)
                 || Arrays.stream(JOINTS.split(plain))
                         .allMatch(part -> LOWER.matcher(part).matches() && vocabulary.has(part));
-    }
-
-    private int phrase(int at) {
-        for (int length = Math.min(longestPhrase, chunks.size() - at); length > 1; length--) {
-            if (phrase(at, length)) {
-                return length;
-            }
-        }
-        return 0;
-    }
-
-    private boolean phrase(int at, int length) {
-        List<String> words = new ArrayList<>();
-        for (int i = at; i < at + length; i++) {
-            Chunk chunk = chunks.get(i);
-            boolean first = i == at;
-            boolean last = i == at + length - 1;
-            if (!first && !chunk.before().isEmpty() || !last && !chunk.behind().isEmpty()) {
-                return false;
-            }
-            words.add(chunk.core());
-        }
-        if (vocabulary.phrases().contains(words)) {
-            return true;
-        }
-        String first = words.get(0);
-        if (!opens(at) || first.isEmpty()) {
-            return false;
-        }
-        words.set(0, first.substring(0, 1).toLowerCase(Locale.ROOT) + first.substring(1));
-        return vocabulary.phrases().contains(words);
     }
 
     private boolean title(Chunk chunk) {

@@ -1,6 +1,5 @@
 package org.tunica.anonymity;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -35,10 +34,5 @@ public record Vocabulary(
     /** Whether a word in lower case may stay on its own. */
     public boolean has(String word) {
         return openers.contains(word) || lower.contains(word);
-    }
-
-    /** How many words the longest phrase has. */
-    int longestPhrase() {
-        return phrases.stream().mapToInt(Collection::size).max().orElse(0);
     }
 }

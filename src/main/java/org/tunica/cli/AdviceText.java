@@ -93,6 +93,7 @@ final class AdviceText {
         out.append('\n');
         paragraph(MARGIN, "Past segments most like this one. " + similar.says() + " " + SimilarTable.LEGEND);
         out.append(new SimilarTable(width, why).of(similar));
+        similar.happened().forEach(sentence -> paragraph(MARGIN, sentence));
     }
 
     private void firmness(FirmnessAdvice firmness) {

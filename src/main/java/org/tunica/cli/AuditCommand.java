@@ -1,15 +1,15 @@
 package org.tunica.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.tunica.Tunica;
 import org.tunica.invented.InventedLibrary;
 import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.AuditQuestion;
-import org.tunica.pastcases.PastCase;
+import org.tunica.picture.WindowPicture;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,6 +25,12 @@ import picocli.CommandLine.Spec;
         footer = {"", Advice.CAUTION},
         mixinStandardHelpOptions = true)
 final class AuditCommand implements Callable<Integer> {
+    @Option(
+            names = "--cases",
+            paramLabel = "FOLDER",
+            description = "The folder of the case base (default: a library of made-up cases).")
+    private Optional<String> folder = Optional.empty();
+
     @Option(names = "--site", paramLabel = "SITE", description = "Only cases of this site, a pseudonym.")
     private Optional<String> site = Optional.empty();
 
@@ -47,6 +53,15 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print as JSON (tunica-audit/1).")
     private boolean json;
 
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Write it with charts as PDF.")
+    private Optional<String> pdf = Optional.empty();
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write it with charts as a page for a browser.")
+    private Optional<String> html = Optional.empty();
+
+    @Option(names = "--svg", paramLabel = "FOLDER", description = "Write each chart into a folder that is there.")
+    private Optional<String> svg = Optional.empty();
+
     @Option(
             names = "--width",
             paramLabel = "COLUMNS",
@@ -64,13 +79,31 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() {
         TextWidth.check(width, spec);
         Tunica tunica = Tunica.shipped();
-        Audit audit = tunica.audit(cases(tunica), new AuditQuestion(site, technique, year(from), year(to), compare));
-        spec.commandLine().getOut().print(json ? tunica.toJson(audit) : new PaperText(width).of(tunica.text(audit)));
+        Audit audit = audit(tunica, new AuditQuestion(site, technique, year(from), year(to), compare));
+        if (pdf.isEmpty() && html.isEmpty() && svg.isEmpty()) {
+            spec.commandLine()
+                    .getOut()
+                    .print(json ? tunica.toJson(audit) : new PaperText(width).of(tunica.text(audit)));
+            return 0;
+        }
+        pdf.ifPresent(file -> OutputFile.replacing(file).write(tunica.toPdf(tunica.page(audit))));
+        html.ifPresent(file -> OutputFile.replacing(file)
+                .write(tunica.toHtml(tunica.page(audit)).getBytes(StandardCharsets.UTF_8)));
+        svg.ifPresent(folder -> tunica.charts(audit, WindowPicture.USUAL_WIDTH_PX)
+                .forEach((name, picture) ->
+                        OutputFile.replacing(folder + "/" + name + ".svg").write(picture.svg())));
         return 0;
     }
 
-    private static Stream<PastCase> cases(Tunica tunica) {
-        return new InventedLibrary(tunica.knowledge(), InventedLibrary.USUAL_SEED).cases(InventedLibrary.USUAL_COUNT);
+    private Audit audit(Tunica tunica, AuditQuestion question) {
+        if (folder.isEmpty()) {
+            return tunica.audit(
+                    tunica.inventedLibrary(InventedLibrary.USUAL_SEED).cases(InventedLibrary.USUAL_COUNT), question);
+        }
+        try (ProgressBar bar =
+                ProgressBar.atTerminal("reading", spec.commandLine().getErr())) {
+            return tunica.audit(tunica.caseBase(CasesFolder.path(folder.get())), question, bar);
+        }
     }
 
     private static OptionalInt year(Optional<Integer> year) {

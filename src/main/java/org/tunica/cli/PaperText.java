@@ -29,6 +29,12 @@ final class PaperText {
         return out.toString();
     }
 
+    /** Sections alone, for a text that has its own beginning. */
+    String of(List<Document.Section> sections) {
+        sections.forEach(this::section);
+        return out.toString();
+    }
+
     private void section(Document.Section section) {
         out.append('\n');
         line(0, section.heading());

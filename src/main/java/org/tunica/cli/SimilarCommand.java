@@ -88,7 +88,12 @@ final class SimilarCommand implements Callable<Integer> {
             SimilarCases similar = bytes.isPresent()
                     ? tunica.similar(tunica.readCase(file.orElseThrow(), bytes.get()), library, request)
                     : tunica.similar(words.orElseThrow(), library, request);
-            spec.commandLine().getOut().print(json ? tunica.toJson(similar) : new SimilarText(width, why).of(similar));
+            spec.commandLine()
+                    .getOut()
+                    .print(
+                            json
+                                    ? tunica.toJson(similar)
+                                    : new SimilarText(width, why, tunica.happenedPage()).of(similar));
         }
         return 0;
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.tunica.casefile.Word;
+import org.tunica.outcomes.HappenedPage;
+import org.tunica.outcomes.WhatHappened;
 import org.tunica.plan.SimilarAdvice;
 import org.tunica.similar.SimilarCases;
 import org.tunica.similar.SimilarFilter;
@@ -12,10 +14,12 @@ import org.tunica.similar.SimilarFilter;
 final class SimilarText {
     private final int width;
     private final SimilarTable table;
+    private final HappenedPage page;
     private final StringBuilder out = new StringBuilder();
 
-    SimilarText(int width, boolean why) {
+    SimilarText(int width, boolean why, HappenedPage page) {
         this.width = width;
+        this.page = page;
         this.table = new SimilarTable(width, why);
     }
 
@@ -30,12 +34,24 @@ final class SimilarText {
             title(segment.ref() + ", " + segment.side().word().toUpperCase(Locale.ROOT) + " " + words(segment.vein())
                     + ", " + words(segment.level()));
             out.append(table.of(segment.similar()));
+            segment.whatHappened()
+                    .ifPresentOrElse(
+                            happened -> happened(segment.ref(), happened),
+                            () -> segment.similar().happened().forEach(this::line));
         });
         similar.byWords().ifPresent(found -> {
             title("By the words of the notes, the best fitting first");
             out.append(table.of(found));
+            found.happened().forEach(this::line);
         });
         return out.toString();
+    }
+
+    private void happened(String ref, WhatHappened happened) {
+        String whom = happened.segments().isPresent()
+                ? "the " + happened.segments().getAsInt() + " past segments most like " + ref
+                : "past segments most like " + ref;
+        out.append(new PaperText(width).of(page.sections(whom, happened)));
     }
 
     private static String filter(SimilarFilter filter) {

@@ -3,7 +3,6 @@ package org.tunica.cli;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.tunica.casefile.FaultyInput;
 import org.tunica.store.AuditHead;
 import org.tunica.store.Store;
 import org.tunica.store.Verification;
@@ -42,9 +41,7 @@ final class VerifyCommand implements Callable<Integer> {
         Optional<AuditHead> head = noted.map(AuditHead::of);
         try (Store store = Store.existing(data.place(), Clock.systemUTC())) {
             Verification found = head.map(store.audit()::verify).orElseGet(store.audit()::verify);
-            if (!found.sound()) {
-                throw new FaultyInput("data", found.faults());
-            }
+            found.throwUnlessSound("data");
             spec.commandLine()
                     .getOut()
                     .printf(

@@ -23,17 +23,19 @@ final class AuditPage {
             sections.add(new Document.Section("At a glance, at one year", new GlanceBlocks(numbers).of(audit)));
         }
         WatchBlocks watch = new WatchBlocks(numbers);
+        OutcomeBlocks outcomes = new OutcomeBlocks(numbers);
+        SplitBlocks splits = new SplitBlocks(numbers);
         for (AuditedTechnique one : audit.techniques()) {
-            List<Block> blocks = new ArrayList<>(OutcomeBlocks.counted(one.outcome()));
-            blocks.addAll(OutcomeBlocks.stayed(one.outcome()));
+            List<Block> blocks = new ArrayList<>(outcomes.counted(one.outcome()));
+            blocks.addAll(outcomes.stayed(one.outcome()));
             drawings.curve(one).ifPresent(blocks::add);
             blocks.addAll(watch.of(one));
             drawings.chart(one).ifPresent(blocks::add);
-            blocks.addAll(SplitBlocks.years(one.byYear(), numbers));
+            blocks.addAll(splits.years(one.byYear()));
             drawings.years(one).ifPresent(blocks::add);
-            blocks.addAll(SplitBlocks.sites(one.bySite(), numbers));
+            blocks.addAll(splits.sites(one.bySite()));
             drawings.sites(one).ifPresent(blocks::add);
-            blocks.addAll(OutcomeBlocks.wentWrong(one.outcome()));
+            blocks.addAll(outcomes.wentWrong(one.outcome()));
             sections.add(new Document.Section(OutcomeBlocks.heading(one.outcome()), blocks));
         }
         if (!audit.compared().isEmpty()) {
@@ -49,7 +51,7 @@ final class AuditPage {
                 sections);
     }
 
-    private static String asked(AuditQuestion asked) {
+    static String asked(AuditQuestion asked) {
         String years = asked.fromYear().isEmpty() && asked.toYear().isEmpty()
                 ? "all years"
                 : "years " + year(asked.fromYear().stream().boxed().findFirst(), "first") + " to "

@@ -2,13 +2,17 @@ package org.tunica.outcomes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.paper.Document;
+import org.tunica.pastcases.CaseBase;
+import org.tunica.pastcases.CaseProgress;
 import org.tunica.pastcases.PastCase;
+import org.tunica.picture.OutcomePicture;
 import org.tunica.plan.Advice;
 import org.tunica.statistics.LogRank;
 
@@ -44,9 +48,28 @@ public final class Auditor {
      */
     public Audit audit(Stream<PastCase> cases, AuditQuestion question) {
         question.check(knowledge);
-        List<SegmentOutcome> asked = cases.flatMap(one -> outcomes.of(one).stream())
-                .filter(question::holds)
-                .toList();
+        List<SegmentOutcome> asked = new ArrayList<>();
+        cases.forEach(one -> add(one, question, asked));
+        return audit(asked, question);
+    }
+
+    /**
+     * The audit of a case base.
+     *
+     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked, or each damaged line of the base
+     */
+    public Audit audit(CaseBase base, AuditQuestion question, CaseProgress progress) {
+        question.check(knowledge);
+        List<SegmentOutcome> asked = new ArrayList<>();
+        base.each(one -> add(one, question, asked), progress);
+        return audit(asked, question);
+    }
+
+    private void add(PastCase pastCase, AuditQuestion question, List<SegmentOutcome> asked) {
+        outcomes.of(pastCase).stream().filter(question::holds).forEach(asked::add);
+    }
+
+    private Audit audit(List<SegmentOutcome> asked, AuditQuestion question) {
         Groups groups = Groups.of(asked, numbers, knowledge);
         return new Audit(
                 Audit.FORMAT,
@@ -69,6 +92,16 @@ public final class Auditor {
     /** The audit as a page without charts; its tables say the same. */
     public Document text(Audit audit) {
         return new AuditPage(numbers, AuditDrawings.NONE).of(audit);
+    }
+
+    /** The audit as a page with charts. */
+    public Document page(Audit audit, Advice.Release release) {
+        return new AuditPage(numbers, new AuditCharts(numbers, release, audit)).of(audit);
+    }
+
+    /** Its charts, each by a name for its file, with heading, table and notes. */
+    public Map<String, OutcomePicture> charts(Audit audit, Advice.Release release, int widthPx) {
+        return new AuditCharts(numbers, release, audit).all(widthPx);
     }
 
     private AuditedTechnique technique(Groups.Kind kind) {

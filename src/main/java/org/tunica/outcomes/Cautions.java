@@ -35,6 +35,9 @@ final class Cautions {
                     + " no published model foretells closure from more. A signal asks for a look at the cases. It blames nobody: of"
                     + " twenty charts one speaks by chance alone, and what was foretold may be what is wrong: the trials had other patients and, here and there, another definition.";
 
+    static final String ORDER =
+            "Segments stand in the order of their years of treatment, within a year as in the base, which knows no days.";
+
     static final String SPLIT =
             "Sites and years are not adjusted for the people who came. Of twenty groups one lies outside the"
                     + " inner limits by chance alone (S-0964).";

@@ -27,7 +27,14 @@ final class GlanceBlocks {
         tables.forEach((definition, rows) -> {
             blocks.add(new Block.Heading("Closed by the definition " + Said.words(definition)));
             blocks.add(new Block.Table(
-                    List.of("closed", "share", "limits 95 %", "failed, foretold", "chart", "technique"), rows));
+                    List.of(
+                            "closed",
+                            "share",
+                            Said.limitsOf(numbers.confidenceShare()),
+                            "failed, foretold",
+                            "chart",
+                            "technique"),
+                    rows));
         });
         blocks.add(new Block.Paragraph(
                 "Failed, foretold: not closed at one year among those on the chart, and how many published"

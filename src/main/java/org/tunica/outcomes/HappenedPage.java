@@ -7,19 +7,24 @@ import org.tunica.paper.Document;
 
 /** What happened to a group of past segments, as sections of a page. */
 public final class HappenedPage {
-    private HappenedPage() {}
+    private final OutcomeBlocks outcomes;
+
+    /** With the numbers of a release. */
+    public HappenedPage(OutcomeNumbers numbers) {
+        this.outcomes = new OutcomeBlocks(numbers);
+    }
 
     /**
      * The sections.
      *
      * @param whom of whom it tells, such as "the 100 past segments most like L1"
      */
-    public static List<Document.Section> sections(String whom, WhatHappened happened) {
+    public List<Document.Section> sections(String whom, WhatHappened happened) {
         List<Document.Section> sections = new ArrayList<>();
         sections.add(new Document.Section("What happened to " + whom, counts(happened)));
         happened.techniques()
                 .forEach(outcome ->
-                        sections.add(new Document.Section(OutcomeBlocks.heading(outcome), OutcomeBlocks.all(outcome))));
+                        sections.add(new Document.Section(OutcomeBlocks.heading(outcome), outcomes.all(outcome))));
         sections.add(new Document.Section("How to read these figures", List.of(new Block.Points(happened.cautions()))));
         return sections;
     }

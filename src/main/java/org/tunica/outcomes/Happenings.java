@@ -48,6 +48,11 @@ public final class Happenings {
                 Stream.concat(cautions.stream(), Cautions.always(numbers.k())).toList());
     }
 
+    /** The same in a sentence for each technique, at one year. */
+    public List<String> words(WhatHappened happened) {
+        return new HappenedWords(numbers).of(happened);
+    }
+
     TechniqueOutcome technique(Groups.Kind kind) {
         List<SegmentOutcome> group = kind.segments();
         return new TechniqueOutcome(

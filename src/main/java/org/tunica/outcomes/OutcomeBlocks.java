@@ -7,21 +7,25 @@ import org.tunica.statistics.SurvivalAt;
 
 /** The outcome of one technique as parts of a page. */
 final class OutcomeBlocks {
-    private OutcomeBlocks() {}
+    private final double confidence;
+
+    OutcomeBlocks(OutcomeNumbers numbers) {
+        this.confidence = numbers.confidenceShare();
+    }
 
     /** Such as "1470 nm radial fibre, by the definition adhesive open stump". */
     static String heading(TechniqueOutcome outcome) {
         return outcome.says() + ", by the definition " + Said.words(outcome.closure());
     }
 
-    static List<Block> all(TechniqueOutcome outcome) {
+    List<Block> all(TechniqueOutcome outcome) {
         List<Block> blocks = new ArrayList<>(counted(outcome));
         blocks.addAll(stayed(outcome));
         blocks.addAll(wentWrong(outcome));
         return blocks;
     }
 
-    static List<Block> counted(TechniqueOutcome outcome) {
+    List<Block> counted(TechniqueOutcome outcome) {
         List<List<String>> rows = outcome.closed().stream()
                 .map(at -> {
                     Horizon horizon = at.horizon();
@@ -37,11 +41,11 @@ final class OutcomeBlocks {
                 new Block.Paragraph(outcome.segments() + " segments of " + outcome.people()
                         + " past cases. Closed means: " + outcome.closedMeans() + "."),
                 new Block.Heading("Closed, of those scanned about that day"),
-                new Block.Table(List.of("day", "scanned on day", "closed", "share", "limits 95 %"), rows));
+                new Block.Table(List.of("day", "scanned on day", "closed", "share", Said.limitsOf(confidence)), rows));
     }
 
     /** The curve at the days of count. */
-    static List<Block> stayed(TechniqueOutcome outcome) {
+    List<Block> stayed(TechniqueOutcome outcome) {
         Block.Heading heading = new Block.Heading("Stayed closed up to that day, by Kaplan and Meier");
         if (outcome.staying().isEmpty()) {
             return List.of(heading, new Block.Paragraph("Not told: too few were ever scanned, or none."));
@@ -53,7 +57,8 @@ final class OutcomeBlocks {
         if (rows.isEmpty()) {
             blocks.add(new Block.Paragraph("No day of count was reached."));
         } else {
-            blocks.add(new Block.Table(List.of("day", "still followed", "stayed closed", "limits 95 %"), rows));
+            blocks.add(new Block.Table(
+                    List.of("day", "closed and followed", "stayed closed", Said.limitsOf(confidence)), rows));
         }
         staying.endsAfterDays()
                 .ifPresent(day -> blocks.add(new Block.Paragraph(
@@ -70,13 +75,13 @@ final class OutcomeBlocks {
                 limits.isEmpty() ? "none at this share" : limits);
     }
 
-    static List<Block> wentWrong(TechniqueOutcome outcome) {
+    List<Block> wentWrong(TechniqueOutcome outcome) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("What went wrong, of those asked about it"));
         blocks.add(new Block.Paragraph("Asked at any visit: " + Said.counted(outcome.askedAboutComplications()) + "."));
         if (!outcome.complications().isEmpty()) {
             blocks.add(new Block.Table(
-                    List.of("complication", "had it", "share", "limits 95 %", "severe or worse"),
+                    List.of("complication", "had it", "share", Said.limitsOf(confidence), "severe or worse"),
                     outcome.complications().stream()
                             .map(went -> List.of(
                                     Said.words(went.kind()),
@@ -89,7 +94,7 @@ final class OutcomeBlocks {
         if (!outcome.deepEnd().isEmpty()) {
             blocks.add(new Block.Heading("At the deep end at its worst, of those looked at there"));
             blocks.add(new Block.Table(
-                    List.of("seen", "segments", "share", "limits 95 %"),
+                    List.of("seen", "segments", "share", Said.limitsOf(confidence)),
                     outcome.deepEnd().stream()
                             .map(end -> List.of(
                                     Said.words(end.worst()),

@@ -25,6 +25,11 @@ final class Said {
         return String.format(Locale.ROOT, "%.1f %%", PERCENT * share);
     }
 
+    /** The head of a column of limits. */
+    static String limitsOf(double confidenceShare) {
+        return "limits " + number(PERCENT * confidenceShare) + " %";
+    }
+
     static String tenths(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
     }

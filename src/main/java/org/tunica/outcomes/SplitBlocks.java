@@ -9,10 +9,14 @@ import org.tunica.statistics.FunnelPlace;
 
 /** One technique year by year and site by site, as parts of a page. */
 final class SplitBlocks {
-    private SplitBlocks() {}
+    private final OutcomeNumbers numbers;
+
+    SplitBlocks(OutcomeNumbers numbers) {
+        this.numbers = numbers;
+    }
 
     /** At one year alone. */
-    static List<Block> years(Split split, OutcomeNumbers numbers) {
+    List<Block> years(Split split) {
         int year = numbers.horizons().indexOf(numbers.year());
         List<List<String>> rows = split.rows().stream()
                 .map(row -> row(row.name(), row.closed().get(year), place(split.funnel(), row.name())))
@@ -21,7 +25,7 @@ final class SplitBlocks {
     }
 
     /** At each horizon at which anybody was seen. */
-    static List<Block> sites(Split split, OutcomeNumbers numbers) {
+    List<Block> sites(Split split) {
         List<List<String>> rows = new ArrayList<>();
         for (Split.Row row : split.rows()) {
             String name = row.name();
@@ -47,14 +51,16 @@ final class SplitBlocks {
                 place);
     }
 
-    private static List<Block> table(String heading, String of, List<List<String>> rows, Optional<Funnel> funnel) {
+    private List<Block> table(String heading, String of, List<List<String>> rows, Optional<Funnel> funnel) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(heading));
         if (rows.isEmpty()) {
             blocks.add(new Block.Paragraph("None seen."));
             return blocks;
         }
-        blocks.add(new Block.Table(List.of(of, "day", "closed", "share", "limits 95 %", "against all together"), rows));
+        blocks.add(new Block.Table(
+                List.of(of, "day", "closed", "share", Said.limitsOf(numbers.confidenceShare()), "against all together"),
+                rows));
         funnel.ifPresent(found -> blocks.add(new Block.Paragraph("Held against "
                 + Said.percent(found.targetShare())
                 + " not closed at one year over all of these together; binomial limits of 95 % and 99.8 %.")));

@@ -61,6 +61,15 @@ final class Canvas {
     }
 
     byte[] svg() {
+        return written(root());
+    }
+
+    /** SVG of shapes and text alone. */
+    byte[] shapes() {
+        return written(PlainShapes.of(root()));
+    }
+
+    private Element root() {
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
         context.setComment(kind);
         SVGGraphics2D graphics = new SVGGraphics2D(context, false);
@@ -70,7 +79,7 @@ final class Canvas {
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, Page.WIDTH, height);
         sheet.draw(graphics);
-        return written(titled(graphics.getRoot(), height));
+        return titled(graphics.getRoot(), height);
     }
 
     private Element titled(Element root, int height) {

@@ -10,7 +10,7 @@ import org.tunica.statistics.CusumDesign;
 import org.tunica.statistics.CusumPoint;
 
 /** The page of a chart of results: heading, chart, table, notes. */
-final class CusumSheet implements Sheet {
+final class CusumSheet implements ChartSheet {
     private static final int HEIGHT = 480;
     private static final double ROOM = 1.2;
 
@@ -28,9 +28,7 @@ final class CusumSheet implements Sheet {
     }
 
     @Override
-    public int draw(Graphics2D graphics) {
-        Page page = new Page(graphics);
-        page.heading(words);
+    public void chart(Graphics2D graphics, Page page) {
         page.plot(plot(), HEIGHT);
         graphics.setFont(Page.TEXT);
         graphics.setColor(LineStyle.INK);
@@ -38,7 +36,6 @@ final class CusumSheet implements Sheet {
                 "Solid line: worse. Dashed line: better. Triangle: signal. Small strokes at the foot: failures.",
                 Page.MARGIN,
                 page.line());
-        return page.ending(words);
     }
 
     private XYPlot plot() {
@@ -47,9 +44,9 @@ final class CusumSheet implements Sheet {
         double top = ROOM * Math.max(design.worseLimit(), most(points, CusumPoint::worse));
         double bottom = -ROOM * Math.max(design.betterLimit(), most(points, point -> -point.better()));
         int last = Math.max(2, points.size());
-        NumberAxis cases = Page.axis("cases in the order their outcome became known", 0, last);
+        NumberAxis cases = Page.axis("cases in their order", 0, last);
         cases.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
-        NumberAxis evidence = Page.axis("better      evidence      worse", bottom, top);
+        NumberAxis evidence = Page.axis("evidence (up: worse, down: better)", bottom, top);
         return ChartDrawing.plot(
                 cases,
                 evidence,

@@ -7,7 +7,7 @@ import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.plot.XYPlot;
 
 /** The page of groups or periods against a target: heading, chart, table, notes. */
-final class FunnelSheet implements Sheet {
+final class FunnelSheet implements ChartSheet {
     private static final int HEIGHT = 480;
     private static final int MOST_LEVEL_NAMES = 8;
     private static final double BEYOND_LARGEST = 1.08;
@@ -26,16 +26,13 @@ final class FunnelSheet implements Sheet {
     }
 
     @Override
-    public int draw(Graphics2D graphics) {
-        Page page = new Page(graphics);
-        page.heading(words);
+    public void chart(Graphics2D graphics, Page page) {
         page.plot(plot(), HEIGHT);
         graphics.setFont(Page.TEXT);
         graphics.setColor(LineStyle.INK);
         graphics.drawString(
                 "Dotted: 95 % limits. Dashed: 99.8 % limits. Dot: within. Triangle: outside 95 %. Diamond: outside 99.8 %.",
                 Page.MARGIN, page.line());
-        return page.ending(words);
     }
 
     private XYPlot plot() {

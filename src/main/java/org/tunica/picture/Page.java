@@ -93,6 +93,11 @@ final class Page {
         return here;
     }
 
+    /** Where the page ends without caption, table and notes. */
+    int bottom() {
+        return y + MARGIN - LINE;
+    }
+
     /** Caption, table and notes. */
     int ending(ChartWords words) {
         y += LINE;

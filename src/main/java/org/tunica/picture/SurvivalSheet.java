@@ -9,7 +9,7 @@ import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.XYPlot;
 
 /** The page of curves: heading, curves, numbers at risk beneath the days of the axis, table, notes. */
-final class SurvivalSheet implements Sheet {
+final class SurvivalSheet implements ChartSheet {
     private static final int HEIGHT = 460;
     private static final double PERCENT = 100;
     private static final int SAMPLE_GAP = 14;
@@ -34,12 +34,9 @@ final class SurvivalSheet implements Sheet {
     }
 
     @Override
-    public int draw(Graphics2D graphics) {
-        Page page = new Page(graphics);
-        page.heading(words);
+    public void chart(Graphics2D graphics, Page page) {
         Rectangle2D inside = page.plot(plot(), HEIGHT);
         atRisk(graphics, page, inside);
-        return page.ending(words);
     }
 
     private XYPlot plot() {

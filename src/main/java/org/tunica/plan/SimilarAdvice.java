@@ -12,8 +12,10 @@ import org.tunica.casefile.Segment;
  * @param considered how many past segments were looked at
  * @param tooLittleKnown how many of them have too little in common with it to say how alike they are; they are not listed
  * @param nearest the most alike first
+ * @param happened what happened to more of the nearest than are listed, in words, technique by technique
  */
-public record SimilarAdvice(String says, int considered, int tooLittleKnown, List<Nearest> nearest) {
+public record SimilarAdvice(
+        String says, int considered, int tooLittleKnown, List<Nearest> nearest, List<String> happened) {
     /** What must stand beside every list of past cases. */
     public static final String SAYS =
             "Past cases inform and change no ranking. They were chosen by how alike they are, not by"
@@ -22,6 +24,7 @@ public record SimilarAdvice(String says, int considered, int tooLittleKnown, Lis
 
     public SimilarAdvice {
         nearest = List.copyOf(nearest);
+        happened = List.copyOf(happened);
     }
 
     /**

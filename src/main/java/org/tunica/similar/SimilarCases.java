@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
+import org.tunica.outcomes.WhatHappened;
 import org.tunica.plan.SimilarAdvice;
 
 /**
@@ -35,7 +36,16 @@ public record SimilarCases(
         segments = List.copyOf(segments);
     }
 
-    /** Past segments like one of the case. */
+    /**
+     * Past segments like one of the case.
+     *
+     * @param whatHappened to more of the nearest than are listed; absent where they were chosen by how it went
+     */
     public record ForSegment(
-            String ref, Limb.Side side, Segment.Vein vein, Segment.Level level, SimilarAdvice similar) {}
+            String ref,
+            Limb.Side side,
+            Segment.Vein vein,
+            Segment.Level level,
+            SimilarAdvice similar,
+            Optional<WhatHappened> whatHappened) {}
 }

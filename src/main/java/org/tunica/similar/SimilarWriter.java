@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.outcomes.WhatHappened;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentNumbers;
 import org.tunica.plan.Advice;
@@ -19,11 +21,13 @@ public final class SimilarWriter {
 
     private final CaseLibrary library;
     private final Physics physics;
+    private final HappenedToHits happened;
 
     /** A writer over a library. */
-    public SimilarWriter(CaseLibrary library, Physics physics) {
+    public SimilarWriter(CaseLibrary library, Physics physics, Knowledge knowledge) {
         this.library = library;
         this.physics = physics;
+        this.happened = new HappenedToHits(knowledge);
     }
 
     /** Past segments like those of a case, or like one of them. */
@@ -32,14 +36,21 @@ public final class SimilarWriter {
                 .flatMap(limb -> limb.segments().stream()
                         .filter(segment ->
                                 request.segment().map(segment.ref()::equals).orElse(true))
-                        .map(segment -> new SimilarCases.ForSegment(
-                                segment.ref(),
-                                limb.side(),
-                                segment.vein(),
-                                segment.level(),
-                                advice(caseFile, limb, segment, request.filter(), request.most()))))
+                        .map(segment -> forSegment(caseFile, limb, segment, request)))
                 .toList();
         return cases(Optional.of(caseFile.caseRef()), request.filter(), segments, Optional.empty());
+    }
+
+    private SimilarCases.ForSegment forSegment(CaseFile caseFile, Limb limb, Segment segment, SimilarRequest request) {
+        Found found = library.nearest(caseFile, limb, segment, request.filter(), happened.enough(request.most()));
+        Optional<WhatHappened> counted = happened.of(found, request.filter());
+        return new SimilarCases.ForSegment(
+                segment.ref(),
+                limb.side(),
+                segment.vein(),
+                segment.level(),
+                advice(found, request.most(), counted),
+                counted);
     }
 
     /** Past segments whose notes fit some words; the words stand in the filter of the answer too. */
@@ -47,8 +58,9 @@ public final class SimilarWriter {
         SimilarFilter filter = request.filter();
         SimilarFilter asked = new SimilarFilter(
                 filter.technique(), filter.outcome(), filter.invented(), filter.site(), Optional.of(words));
-        Found found = library.byWords(words, filter, request.most());
-        return cases(Optional.empty(), asked, List.of(), Optional.of(advice(found)));
+        Found found = library.byWords(words, filter, happened.enough(request.most()));
+        SimilarAdvice advice = advice(found, request.most(), happened.of(found, filter));
+        return cases(Optional.empty(), asked, List.of(), Optional.of(advice));
     }
 
     private SimilarCases cases(
@@ -68,17 +80,13 @@ public final class SimilarWriter {
                 byWords);
     }
 
-    /** Past segments like one of a case, as an advice shows them. */
-    public SimilarAdvice advice(CaseFile caseFile, Limb limb, Segment segment, SimilarFilter filter, int most) {
-        return advice(library.nearest(caseFile, limb, segment, filter, most));
-    }
-
-    private SimilarAdvice advice(Found found) {
+    private SimilarAdvice advice(Found found, int most, Optional<WhatHappened> counted) {
         return new SimilarAdvice(
                 SimilarAdvice.SAYS,
                 found.considered(),
                 found.tooLittleKnown(),
-                found.hits().stream().map(this::nearest).toList());
+                found.hits().stream().limit(most).map(this::nearest).toList(),
+                happened.words(counted));
     }
 
     private SimilarAdvice.Nearest nearest(Hit hit) {

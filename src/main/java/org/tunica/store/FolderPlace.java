@@ -19,7 +19,6 @@ record FolderPlace(Path folder) implements Place {
     /** The name of the file. */
     static final String FILE = "tunica.db";
 
-    private static final int WAIT_MS = 5_000;
     private static final int MOST_CONNECTIONS = 4;
 
     static FolderPlace named(String name) {
@@ -47,10 +46,7 @@ record FolderPlace(Path folder) implements Place {
     @Override
     public Connections connect() {
         prepare();
-        return new Connections(
-                shown(),
-                Connections.pool(source(TransactionMode.IMMEDIATE), MOST_CONNECTIONS),
-                source(TransactionMode.DEFERRED));
+        return new Connections(shown(), Connections.pool(source(), MOST_CONNECTIONS, "select 1"));
     }
 
     /** Nobody but the owner of the process may read cases; SQLite gives its other files the rights of this one. */
@@ -79,25 +75,22 @@ record FolderPlace(Path folder) implements Place {
                 : new FileAttribute<?>[0];
     }
 
-    private SQLiteDataSource source(TransactionMode mode) {
-        return source(config(mode));
-    }
-
-    SQLiteDataSource source(SQLiteConfig config) {
+    /**
+     * A transaction here takes the write lock by its first statement, which {@link Pen} sees to. The driver's own way of
+     * beginning with the lock must not be used: where the lock is not had, the connection goes back to the pool believing
+     * itself in a transaction, and what is written next on it stands alone, statement by statement.
+     */
+    SQLiteDataSource source() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setTransactionMode(TransactionMode.DEFERRED);
+        config.setJournalMode(JournalMode.WAL);
+        config.setSynchronous(SynchronousMode.FULL);
+        config.setBusyTimeout(Connections.WAIT_MS);
+        config.enforceForeignKeys(true);
+        // what a person refused to keep is not left in free pages
+        config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + folder.resolve(FILE));
         return source;
-    }
-
-    static SQLiteConfig config(TransactionMode mode) {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setJournalMode(JournalMode.WAL);
-        config.setSynchronous(SynchronousMode.FULL);
-        config.setBusyTimeout(WAIT_MS);
-        config.enforceForeignKeys(true);
-        config.setTransactionMode(mode);
-        // what a person refused to keep is not left in free pages
-        config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
-        return config;
     }
 }

@@ -28,8 +28,9 @@ record PostgresPlace(String url) implements Place {
             throw Place.fault(shown(), "is no URL that the PostgreSQL driver understands");
         }
         source.setApplicationName("tunica");
-        HikariDataSource pool = Connections.pool(source, MOST_CONNECTIONS);
-        return new Connections(shown(), pool, pool);
+        source.setTcpKeepAlive(true);
+        HikariDataSource pool = Connections.pool(source, MOST_CONNECTIONS, "set lock_timeout = " + Connections.WAIT_MS);
+        return new Connections(shown(), pool);
     }
 
     /** The URL may hold a password. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.sql.DataSource;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.tunica.casefile.FaultyInput;
 
 /** Fills an empty store from an archive, inside the transaction that is open. */
 final class Restoring {
@@ -51,9 +50,7 @@ final class Restoring {
         AuditHead head = archive.manifest().head();
         sql.update("update audit_head set number = ?, hash = ? where id = 1", head.number(), head.hash());
         Verification found = written.verify(noted);
-        if (!found.sound()) {
-            throw new FaultyInput(what, found.faults());
-        }
+        found.throwUnlessSound(what);
         return found;
     }
 

@@ -31,11 +31,11 @@ final class Snapshot {
      * @throws StoreUnavailable when the database cannot
      */
     static <T> T reading(Connections connections, Function<Snapshot, T> reading) {
-        TransactionTemplate transaction = new TransactionTemplate(new JdbcTransactionManager(connections.snapshots()));
+        TransactionTemplate transaction = new TransactionTemplate(new JdbcTransactionManager(connections.pool()));
         transaction.setIsolationLevel(TransactionDefinition.ISOLATION_SERIALIZABLE);
         transaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
         try {
-            return transaction.<T>execute(status -> reading.apply(new Snapshot(connections.snapshots())));
+            return transaction.<T>execute(status -> reading.apply(new Snapshot(connections.pool())));
         } catch (DataAccessException | TransactionException e) {
             throw Trouble.of(connections.place(), e);
         }

@@ -70,7 +70,7 @@ public final class Store implements AutoCloseable {
     static Store open(Place place, Clock clock) {
         Connections connections = connected(place);
         try {
-            return new Store(connections, Migrations.run(place.shown(), connections.snapshots()), clock);
+            return new Store(connections, Migrations.run(place.shown(), connections.pool()), clock);
         } catch (RuntimeException e) {
             connections.close();
             throw e;
@@ -93,12 +93,16 @@ public final class Store implements AutoCloseable {
     /**
      * Writes all that is kept, as it stands at one moment, while others go on writing. The trail tells of it first.
      *
+     * @throws org.tunica.casefile.FaultyInput when the trail does not hold: what was written then could not be restored
      * @throws IOException when the stream cannot be written
      */
     public Backup backUp(Actor by, OutputStream to) throws IOException {
         audit.note(by, Act.BACKED_UP, new Subject("store", "schema/" + schema));
         try {
-            return Snapshot.reading(connections, snapshot -> BackupWriter.write(snapshot, schema, clock.instant(), to));
+            return Snapshot.reading(connections, snapshot -> {
+                snapshot.verify(Optional.empty()).throwUnlessSound(connections.place());
+                return BackupWriter.write(snapshot, schema, clock.instant(), to);
+            });
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
@@ -120,7 +124,6 @@ public final class Store implements AutoCloseable {
                                 + "; restore it with the program that wrote it and open that store with this one");
             }
             Restoring restoring = new Restoring(connections.pool());
-            restoring.refuseUnlessEmpty(connections.place());
             backup.check();
             return pen.write(() -> {
                 restoring.refuseUnlessEmpty(connections.place());

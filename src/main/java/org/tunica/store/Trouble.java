@@ -33,6 +33,8 @@ final class Trouble {
             "25006", READ_ONLY,
             "28", "the database does not let this user in; see user and password",
             "3D", "there is no database of that name",
+            "40", BUSY,
+            "55P03", BUSY,
             "42501", "this user may not write there",
             "08", "the database is not reached; see address and whether it runs",
             "57", "the database was stopped; nothing of the last write was kept unless it was acknowledged");

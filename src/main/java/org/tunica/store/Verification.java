@@ -2,6 +2,7 @@ package org.tunica.store;
 
 import java.util.List;
 import org.tunica.casefile.Fault;
+import org.tunica.casefile.FaultyInput;
 
 /**
  * What a check of the audit trail found.
@@ -19,5 +20,17 @@ public record Verification(long auditRows, long keptRows, AuditHead head, List<F
     /** Whether nothing was wrong. */
     public boolean sound() {
         return faults.isEmpty();
+    }
+
+    /**
+     * Ends the work when anything was wrong.
+     *
+     * @param what was checked
+     * @throws FaultyInput with what was found
+     */
+    public void throwUnlessSound(String what) {
+        if (!sound()) {
+            throw new FaultyInput(what, faults);
+        }
     }
 }

@@ -193,11 +193,10 @@ final class Planted {
                 "Q%7$d %3$d",
                 "week %2$d of %3$d",
                 "%1$02d %2$02d %3$d",
-                "d.o.b. %1$d.%2$d.%4$02d",
-                "%1$d-%2$d mm");
+                "d.o.b. %1$d.%2$d.%4$02d");
         return String.format(
                 Locale.ROOT,
-                pick(ways.subList(0, ways.size() - 1)),
+                pick(ways),
                 day,
                 month,
                 year,

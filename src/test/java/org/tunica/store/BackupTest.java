@@ -173,6 +173,20 @@ class BackupTest {
         }
     }
 
+    /** It could not be restored, and one would learn so too late. */
+    @Test
+    void aStoreWhoseTrailDoesNotHold_isNotBackedUp() throws SQLException {
+        String place = Engine.SQLITE.freshPlace(folder);
+        try (Store store = Store.open(place, new SteppingClock())) {
+            Filled.fill(store);
+            Engine.SQLITE.behindItsBack(place, "update cases set body = '{}' where case_ref = 'foxglove-2'");
+            Path archive = folder.resolve("tampered.zip");
+            FaultyInput refused = assertThrows(FaultyInput.class, () -> backUp(store, archive));
+            assertTrue(refused.getMessage().contains("case foxglove-2/1: is not as audit row 4 tells"));
+            assertEquals(0, archive.toFile().length());
+        }
+    }
+
     /** Each length that a copy may have been cut to. */
     @Test
     void aBackupCutShort_isRefused() throws SQLException, IOException {

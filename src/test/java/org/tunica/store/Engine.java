@@ -65,6 +65,10 @@ enum Engine {
             try {
                 return EmbeddedPostgres.builder()
                         .setServerConfig("max_connections", "200")
+                        // as a server is run, not as tests like it
+                        .setServerConfig("fsync", "on")
+                        .setServerConfig("synchronous_commit", "on")
+                        .setServerConfig("full_page_writes", "on")
                         .start();
             } catch (IOException e) {
                 throw new IllegalStateException(e);

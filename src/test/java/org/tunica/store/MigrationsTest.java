@@ -26,7 +26,7 @@ class MigrationsTest {
     void anOlderSchema_isBroughtUpToDateWithWhatIsInIt(Engine engine) throws SQLException {
         String place = engine.freshPlace(folder);
         try (Connections connections = Place.named(place).connect()) {
-            Migrations.configured(connections.snapshots()).target("2").load().migrate();
+            Migrations.configured(connections.pool()).target("2").load().migrate();
             JdbcClient sql = JdbcClient.create(connections.pool());
             Pen pen = new Pen(connections, sql, new SteppingClock());
             new SqlCases(pen, new Shelf(place, Table.CASES, sql)).save(Filled.ANNA, "c", Cases.NONE, "{\"old\":1}");
@@ -48,7 +48,7 @@ class MigrationsTest {
         Path later = Files.createDirectory(folder.resolve("later-" + engine));
         Files.writeString(later.resolve("V99__later.sql"), "create table later (id text);");
         try (Connections connections = Place.named(place).connect()) {
-            Migrations.configured(connections.snapshots())
+            Migrations.configured(connections.pool())
                     .locations("classpath:org/tunica/store", "filesystem:" + later)
                     .load()
                     .migrate();

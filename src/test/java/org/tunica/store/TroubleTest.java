@@ -6,19 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.sqlite.SQLiteConfig.TransactionMode;
 import org.tunica.casefile.FaultyInput;
 
 /** Where a store cannot work it says why, in words for the person who can help, and nothing is half-written. */
@@ -27,11 +27,12 @@ class TroubleTest {
     private Path folder;
 
     @Test
-    void aFullDisk_isToldAndNothingAcknowledgedIsLost() {
+    void aFullDisk_isToldAndNothingAcknowledgedIsLost() throws SQLException {
         FolderPlace place = new FolderPlace(folder);
         Store.open(place, new SteppingClock()).close();
-        int saved = 0;
-        try (Store store = Store.open(new Hindered(place, "pragma max_page_count = 120"), new SteppingClock())) {
+        HikariDataSource pool = Connections.pool(place.source(), 1, "pragma max_page_count = 120");
+        try (Store store = Store.open(new Hindered(place, pool), new SteppingClock())) {
+            int saved = 0;
             StoreUnavailable full = null;
             while (full == null) {
                 try {
@@ -44,8 +45,20 @@ class TroubleTest {
             assertEquals(folder + ": the disk is full; nothing of the last write was kept", full.getMessage());
             assertTrue(saved > 3, "full from the start");
             assertEquals(saved, store.audit().head().number());
-        }
-        try (Store store = Store.open(place, new SteppingClock())) {
+
+            // a person makes room; the connection that failed is in order, and a transaction is one again
+            try (Connection connection = pool.getConnection();
+                    Statement statement = connection.createStatement()) {
+                statement.execute("pragma max_page_count = 100000");
+            }
+            long last = saved;
+            assertThrows(
+                    IllegalStateException.class,
+                    () -> store.together(() -> {
+                        store.cases().save(Filled.ANNA, "c", last, "{}");
+                        throw new IllegalStateException("changed my mind");
+                    }));
+            assertEquals(saved, store.audit().head().number());
             assertEquals(
                     saved + 1, store.cases().save(Filled.ANNA, "c", saved, "{}").version());
             assertEquals(List.of(), store.audit().verify().faults());
@@ -58,7 +71,9 @@ class TroubleTest {
         try (Store store = Store.open(place, new SteppingClock())) {
             store.cases().save(Filled.ANNA, "c", Cases.NONE, "{}");
         }
-        try (Store store = Store.open(new Hindered(place, "pragma query_only = true"), new SteppingClock())) {
+        try (Store store = Store.open(
+                new Hindered(place, Connections.pool(place.source(), 1, "pragma query_only = true")),
+                new SteppingClock())) {
             StoreUnavailable refused =
                     assertThrows(StoreUnavailable.class, () -> store.cases().save(Filled.ANNA, "c", 1, "{}"));
             assertTrue(
@@ -155,7 +170,7 @@ class TroubleTest {
     }
 
     /** A folder whose disk is small or closed, as far as SQLite is concerned. */
-    private record Hindered(FolderPlace place, String pragma) implements Place {
+    private record Hindered(FolderPlace place, HikariDataSource pool) implements Place {
         @Override
         public String shown() {
             return place.shown();
@@ -168,12 +183,7 @@ class TroubleTest {
 
         @Override
         public Connections connect() {
-            HikariConfig config = new HikariConfig();
-            config.setDataSource(place.source(FolderPlace.config(TransactionMode.IMMEDIATE)));
-            config.setMaximumPoolSize(1);
-            config.setConnectionInitSql(pragma);
-            return new Connections(
-                    shown(), new HikariDataSource(config), place.source(FolderPlace.config(TransactionMode.DEFERRED)));
+            return new Connections(shown(), pool);
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.tunica.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -81,6 +82,31 @@ class TwoWritersTest {
             found.forEach(verification ->
                     assertEquals(verification.auditRows(), verification.keptRows(), "two moments in one check"));
             assertEquals(2 * SAVES * 3, one.audit().verify().keptRows());
+        }
+    }
+
+    /** It says so after a while instead of waiting for ever. */
+    @ParameterizedTest
+    @EnumSource
+    void whoFindsAnotherProgramWriting_isTold(Engine engine) throws Exception {
+        String place = engine.freshPlace(folder);
+        try (Store one = Store.open(place, Clock.systemUTC());
+                Store other = Store.open(place, Clock.systemUTC())) {
+            StoreUnavailable told = one.together(() -> assertThrows(
+                    StoreUnavailable.class, () -> other.cases().save(new Actor("late"), "c", Cases.NONE, "{}")));
+            assertTrue(told.getMessage().contains("another program holds the data"), told.getMessage());
+            // the connection that failed is in order: what it does next is one transaction again
+            assertThrows(
+                    IllegalStateException.class,
+                    () -> other.together(() -> {
+                        other.cases().save(new Actor("late"), "c", Cases.NONE, "{}");
+                        throw new IllegalStateException("changed my mind");
+                    }));
+            assertEquals(AuditHead.NONE, one.audit().head());
+            assertEquals(
+                    1,
+                    other.cases().save(new Actor("late"), "c", Cases.NONE, "{}").version());
+            assertEquals(List.of(), one.audit().verify().faults());
         }
     }
 

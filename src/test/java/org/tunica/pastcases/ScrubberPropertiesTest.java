@@ -20,7 +20,7 @@ import org.tunica.Tunica;
 import org.tunica.knowledge.ClinicalWords;
 
 /** Whatever goes in, hostile or not: only what is listed comes out, and it comes out the same again. */
-class ScrubberProperties {
+class ScrubberPropertiesTest {
     private static final ClinicalWords WORDS = Tunica.shipped().knowledge().words();
     private static final NoteScrubber SCRUBBER =
             new NoteScrubber(Tunica.shipped().knowledge());
