@@ -1,11 +1,11 @@
 Feature: Is the ranking one that colleagues should look at together?
 
-  Rule: MEE-001 the ranking is not firm
+  Rule: MEE-001 not even the family of techniques ranked first leads firmly
 
     @MEE-001
-    Scenario Outline: <kind>: the ranking is <firmness>
+    Scenario Outline: <kind>: the lead of the family is <firmness>
       Given a sound leg
-      And the ranking says how firm the ranking is: <firmness>
+      And the ranking says how firm the lead of the family ranked first is: <firmness>
       When the signs of a hard case are looked for
       Then MEE-001 <says>
       And MEE-001 would bring to the meeting

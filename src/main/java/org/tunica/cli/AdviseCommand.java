@@ -38,7 +38,7 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(
             names = "--confirm",
             description =
-                    "Seek heat settings anew where another wall, lumen, depth or gap would turn the ranking; may take a"
+                    "Seek heat settings anew for other walls, lumens, depths and gaps that might turn the ranking; may take a"
                             + " minute a segment.")
     private boolean confirm;
 

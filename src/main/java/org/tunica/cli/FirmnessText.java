@@ -59,7 +59,7 @@ final class FirmnessText {
         return switch (change.sought()) {
             case CONFIRMED -> "";
             case SETTINGS_KEPT -> "; heat settings kept";
-            case MOVED -> "; heat settings sought anew, held at " + held;
+            case SOUGHT_ANEW -> "; heat settings sought anew, held at " + held;
             case NOT_FOUND -> "; with heat settings kept alone: sought anew, it holds as far as " + held;
         };
     }

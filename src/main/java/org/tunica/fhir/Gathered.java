@@ -1,7 +1,9 @@
 package org.tunica.fhir;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 
@@ -12,6 +14,7 @@ final class Gathered {
 
     private final Notes notes;
     private final List<Resource> resources = new ArrayList<>();
+    private final Map<String, Resource> byKey = new HashMap<>();
 
     private Gathered(Notes notes) {
         this.notes = notes;
@@ -48,6 +51,7 @@ final class Gathered {
             notes.throwIfFaulty("record");
         } else {
             resources.add(resource);
+            resource.keys().forEach(key -> byKey.putIfAbsent(key, resource));
         }
     }
 
@@ -59,10 +63,14 @@ final class Gathered {
         return resources.stream().filter(one -> one.type().equals(type)).toList();
     }
 
-    /** The resource a reference means. */
+    /** The resource a reference means: by its address, or by type and id behind the address of a server. */
     Optional<Resource> meantBy(String reference) {
-        return reference.isEmpty()
-                ? Optional.empty()
-                : resources.stream().filter(one -> one.meant(reference)).findFirst();
+        Resource exact = byKey.get(reference);
+        return Optional.ofNullable(exact == null ? byKey.get(typeAndId(reference)) : exact);
+    }
+
+    private static String typeAndId(String reference) {
+        int id = reference.lastIndexOf('/');
+        return id < 0 ? reference : reference.substring(reference.lastIndexOf('/', id - 1) + 1);
     }
 }

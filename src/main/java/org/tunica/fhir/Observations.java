@@ -2,7 +2,9 @@ package org.tunica.fhir;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +26,10 @@ final class Observations {
     private final LocalDate day;
     private final Notes notes;
     private final Slots slots = new Slots();
-    private final Set<Resource> members = new HashSet<>();
+    /** By identity: two resources that say the same are still two, and comparing whole trees is dear. */
+    private final Set<Resource> members = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    private final Set<Resource> counting = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Observations(Gathered gathered, Codes codes, Values values, LocalDate day, Notes notes) {
         this.gathered = gathered;
@@ -35,10 +40,11 @@ final class Observations {
     }
 
     /** Reads those that count; segments first, for they name the Observations that belong to them. */
-    Slots read(List<Resource> counting) {
+    Slots read(List<Resource> thatCount) {
+        counting.addAll(thatCount);
         List<Told> told = new ArrayList<>();
-        counting.forEach(one -> measure(one.part(), one).ifPresent(measure -> told.add(new Told(one, measure))));
-        told.stream().filter(one -> one.measure() == Measure.SEGMENT).forEach(one -> segment(one.resource(), counting));
+        thatCount.forEach(one -> measure(one.part(), one).ifPresent(measure -> told.add(new Told(one, measure))));
+        told.stream().filter(one -> one.measure() == Measure.SEGMENT).forEach(one -> segment(one.resource()));
         told.stream().filter(one -> one.measure() != Measure.SEGMENT).forEach(this::alone);
         return slots;
     }
@@ -49,7 +55,7 @@ final class Observations {
         return values.word(Codes.MEASURE, carrier, "code", resource).map(Measure::of);
     }
 
-    private void segment(Resource group, List<Resource> counting) {
+    private void segment(Resource group) {
         Map<Part, Measure> parts = new LinkedHashMap<>();
         group.part().list("component").forEach(one -> measure(one, group).ifPresent(what -> parts.put(one, what)));
         Map<Measure, String> place = place(group, parts);
@@ -58,14 +64,14 @@ final class Observations {
         if (!missing.isEmpty()) {
             notes.add(group.unused("the segment is left out: it does not tell "
                     + String.join(", ", missing.stream().map(Measure::word).toList())));
-            members(group, counting);
+            members(group);
             return;
         }
         String ref = ref(group, place);
         place.forEach((what, word) ->
                 put(what, ref, group.part(), group, Optional.of(JsonNodeFactory.instance.stringNode(word))));
         parts.forEach((carrier, what) -> ofSegment(ref, what, carrier, group));
-        members(group, counting)
+        members(group)
                 .forEach(member ->
                         measure(member.part(), member).ifPresent(what -> ofSegment(ref, what, member.part(), member)));
     }
@@ -102,7 +108,7 @@ final class Observations {
                 .orElseGet(() -> String.join("-", PLACE.stream().map(place::get).toList()));
     }
 
-    private List<Resource> members(Resource group, List<Resource> counting) {
+    private List<Resource> members(Resource group) {
         List<Resource> found = new ArrayList<>();
         for (Part member : group.part().list("hasMember")) {
             Optional<Resource> meant = gathered.meantBy(member.text("reference"));

@@ -63,7 +63,7 @@ final class Confirming {
     }
 
     private Change moved(Change found, Bracket bracket) {
-        return found.sought(Change.Sought.MOVED, bracket.lost(), bracket.held(), first(bracket.lost()));
+        return found.sought(Change.Sought.SOUGHT_ANEW, bracket.lost(), bracket.held(), first(bracket.lost()));
     }
 
     private boolean turns(double value) {

@@ -2,19 +2,14 @@ package org.tunica.firmness;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.tunica.casefile.CaseFile;
-import org.tunica.casefile.PlausibleRange;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.physics.Derived;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
-import org.tunica.plan.FirmnessAdvice;
-import org.tunica.plan.FirmnessAdvice.Change;
-import org.tunica.plan.FirmnessAdvice.Change.Sought;
 import org.tunica.plan.Planner;
 import org.tunica.plan.RankingFirmness;
 import org.tunica.plan.Rated;
@@ -37,26 +32,26 @@ public final class FirmAdviser {
     /** As many as the heat model draws. */
     static final int JUDGED_DRAWS = 64;
 
-    private final Knowledge knowledge;
     private final Physics physics;
     private final RuleBook rules;
     private final Planner planner;
     private final Weighing weighing;
     private final MeasurementDraws measurementDraws;
     private final Turning turning;
+    private final WholeEngine wholeEngine;
     private final Missing missing;
     private final HardCase hardCase;
     private final Wishes wishes;
 
     /** An adviser over the knowledge, models and rules of one release. */
     public FirmAdviser(Knowledge knowledge, Physics physics, RuleBook rules, Planner planner, Minutes minutes) {
-        this.knowledge = knowledge;
         this.physics = physics;
         this.rules = rules;
         this.planner = planner;
         this.weighing = new Weighing(knowledge, minutes);
         this.measurementDraws = new MeasurementDraws(knowledge);
         this.turning = new Turning(knowledge);
+        this.wholeEngine = new WholeEngine(knowledge, physics, planner, turning);
         this.missing = new Missing(knowledge, rules, planner);
         this.hardCase = new HardCase(planner, rules);
         this.wishes = new Wishes(DRAWS, Physics.SEED);
@@ -81,7 +76,7 @@ public final class FirmAdviser {
     }
 
     /**
-     * The same advice with every change of a measurement that has a part in heat settings held against the whole engine. It
+     * The same advice, with every measurement that has a part in heat settings looked at once more by the whole engine. It
      * seeks the settings of all devices for walls and gaps nobody measured, which may take a minute a segment.
      *
      * @param firm an advice of {@link #firm}
@@ -93,31 +88,10 @@ public final class FirmAdviser {
             Situation measured = situations.get(i);
             SegmentAdvice segment = firm.segments().get(i);
             segments.add(segment.firmness()
-                    .map(firmness -> segment.with(confirmed(measured, firmness)))
+                    .map(firmness -> segment.with(wholeEngine.confirmed(measured, firmness)))
                     .orElse(segment));
         }
         return new Advice(firm.format(), firm.caseRef(), firm.release(), firm.seed(), firm.caution(), segments);
-    }
-
-    private FirmnessAdvice confirmed(Situation measured, FirmnessAdvice firmness) {
-        Optional<String> leads = sought(measured);
-        return firmness.with(firmness.whatWouldChange().stream()
-                .map(change -> change.sought() == Sought.SETTINGS_KEPT ? confirmed(measured, leads, change) : change)
-                .toList());
-    }
-
-    private Change confirmed(Situation measured, Optional<String> leads, Change change) {
-        MeasuredNumber number = MeasuredNumber.at(change.measurement());
-        PlausibleRange range =
-                knowledge.measurements().get(change.measurement()).range();
-        return new Confirming(range, leads, value -> sought(number.with(measured, value))).of(change);
-    }
-
-    /** Who leads when every heat setting is sought for just this. */
-    private Optional<String> sought(Situation situation) {
-        Derived derived = physics.derive(situation.caseFile(), situation.segment());
-        return Rated.first(
-                planner.rate(planner.considered(situation.caseFile(), situation.limb(), situation.segment(), derived)));
     }
 
     private SegmentAdvice firm(Situation measured, SegmentAdvice advice, long seed) {

@@ -46,10 +46,11 @@ final class FirmnessWriter {
                 .toList();
         double leading = told.get(0).firstPlaceShare().orElse(0);
         RankingFirmness.State state = state(leading);
+        List<FirmnessAdvice.Share> families = families(shares);
         boolean firm = state == RankingFirmness.State.FIRM;
         return advice.with(
                 told,
-                state,
+                advice.ranking().found(state, state(share(told.get(0), families))),
                 new FirmnessAdvice(
                         firm,
                         says(firm, leading, options),
@@ -58,10 +59,18 @@ final class FirmnessWriter {
                         FirmAdviser.JUDGED_DRAWS,
                         wished.order(),
                         wished.says(),
-                        families(shares),
+                        families,
                         options,
                         changes,
                         missing));
+    }
+
+    private static double share(OptionAdvice first, List<FirmnessAdvice.Share> families) {
+        return families.stream()
+                .filter(share -> first.standing().ranked()
+                        && share.name().equals(first.family().word()))
+                .mapToDouble(FirmnessAdvice.Share::drawShare)
+                .sum();
     }
 
     private RankingFirmness.State state(double leading) {

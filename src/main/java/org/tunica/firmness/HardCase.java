@@ -33,11 +33,15 @@ final class HardCase {
                 .toList();
     }
 
+    private static Optional<String> word(RankingFirmness.State state) {
+        return state == RankingFirmness.State.NOT_COMPUTED ? Optional.empty() : Optional.of(state.word());
+    }
+
     private static RankingFacts facts(SegmentAdvice advice) {
         OptionAdvice best = advice.options().get(0);
-        RankingFirmness.State state = advice.ranking().state();
         return new RankingFacts(
-                state == RankingFirmness.State.NOT_COMPUTED ? Optional.empty() : Optional.of(state.word()),
+                word(advice.ranking().state()),
+                word(advice.ranking().familyState()),
                 Optional.of(best.standing().word()),
                 OptionalDouble.of(advice.options().stream()
                         .filter(option -> option.standing().ranked())

@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.tunica.casefile.PlausibleRange;
+import java.util.function.DoubleFunction;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
-import org.tunica.plan.FirmnessAdvice;
+import org.tunica.plan.FirmnessAdvice.Change;
 import org.tunica.plan.FirmnessAdvice.Change.Sought;
 import org.tunica.plan.Rated;
 
@@ -17,12 +17,17 @@ import org.tunica.plan.Rated;
  * plausible, then by halving the step that lost the place. A window narrower than the step may be stepped over.
  */
 final class Turning {
-    private static final double FIRST_STEP = 0.25;
-    private static final double STEP_GROWS = 3;
-    private static final int STEPS = 4;
+    /** How far to look, in standard deviations. */
+    private static final List<Double> NEAR_AND_FAR = List.of(0.25, 0.75, 2.25, 6.75);
+
     private static final int HALVINGS = 6;
 
-    /** The step is this share of the value where no standard deviation is known. */
+    /** Nineteen of twenty measurements lie within; where one answer takes seconds, no more is looked at. */
+    private static final List<Double> TWICE_THE_ERROR = List.of(2.0);
+
+    private static final int FEW_HALVINGS = 3;
+
+    /** In place of a standard deviation where none is known, a share of the value. */
     private static final double SHARE_OF_VALUE = 0.1;
 
     private final Knowledge knowledge;
@@ -33,96 +38,74 @@ final class Turning {
         this.errors = new MeasurementDraws(knowledge);
     }
 
-    /** For each measurement the nearer of its two directions, the nearest first. */
-    List<FirmnessAdvice.Change> of(Situation measured, Trials trials) {
+    /** For each measurement the nearer of its two directions, heat settings kept; the nearest first. */
+    List<Change> of(Situation measured, Trials trials) {
         Optional<String> leads = Rated.first(trials.of(measured).rated());
-        List<FirmnessAdvice.Change> changes = new ArrayList<>();
+        List<Change> changes = new ArrayList<>();
         for (MeasuredNumber number : MeasuredNumber.values()) {
-            number.in(measured).ifPresent(value -> {
-                Search search = new Search(measured, trials, leads, number, value);
-                search.nearest().ifPresent(at -> changes.add(search.change(at)));
-            });
+            DoubleFunction<Optional<String>> kept =
+                    value -> Rated.first(trials.of(number.with(measured, value)).rated());
+            Sought sought = number.setsHeat() ? Sought.SETTINGS_KEPT : Sought.CONFIRMED;
+            nearest(measured, number, new TurnSearch(leads, kept, NEAR_AND_FAR, HALVINGS))
+                    .map(found -> change(measured, number, found, kept.apply(found.lost()), sought))
+                    .ifPresent(changes::add);
         }
+        return nearestFirst(changes);
+    }
+
+    /**
+     * The change of one measurement that the whole engine finds within twice its error.
+     *
+     * @param whole who leads with another value, every setting sought anew
+     */
+    Optional<Change> bySettingsSought(
+            Situation measured, MeasuredNumber number, Optional<String> leads, DoubleFunction<Optional<String>> whole) {
+        return nearest(measured, number, new TurnSearch(leads, whole, TWICE_THE_ERROR, FEW_HALVINGS))
+                .map(found -> change(measured, number, found, whole.apply(found.lost()), Sought.SOUGHT_ANEW));
+    }
+
+    static List<Change> nearestFirst(List<Change> changes) {
         return changes.stream()
-                .sorted(Comparator.comparingDouble(Turning::far).thenComparing(FirmnessAdvice.Change::measurement))
+                .sorted(Comparator.comparingDouble(Turning::far).thenComparing(Change::measurement))
                 .toList();
     }
 
     /** In steps alike for all: standard deviations, or tenths of the value. */
-    private static double far(FirmnessAdvice.Change change) {
+    private static double far(Change change) {
         return change.deviations().orElse(Math.abs(change.by()) / Math.abs(change.recorded() * SHARE_OF_VALUE));
     }
 
-    private final class Search {
-        private final Situation measured;
-        private final Trials trials;
-        private final Optional<String> leads;
-        private final MeasuredNumber number;
-        private final double value;
-        private final Measurement measurement;
-        private final OptionalDouble deviation;
-
-        Search(Situation measured, Trials trials, Optional<String> leads, MeasuredNumber number, double value) {
-            this.measured = measured;
-            this.trials = trials;
-            this.leads = leads;
-            this.number = number;
-            this.value = value;
-            this.measurement = knowledge.measurements().get(number.path());
-            this.deviation = errors.deviation(number, measured);
-        }
-
-        Optional<Bracket> nearest() {
-            Optional<Bracket> down = towards(-1);
-            Optional<Bracket> up = towards(1);
-            if (down.isEmpty() || up.isEmpty()) {
-                return down.or(() -> up);
-            }
-            return value - down.get().lost() < up.get().lost() - value ? down : up;
-        }
-
-        private Optional<Bracket> towards(int direction) {
-            double step = FIRST_STEP * deviation.orElse(Math.abs(value) * SHARE_OF_VALUE);
-            double held = value;
-            for (int i = 0; step > 0 && i < STEPS; i++, step *= STEP_GROWS) {
-                double tried = plausible(Shares.readable(value + direction * step));
-                if (tried != held && turns(tried)) {
-                    return Optional.of(new Bracket(held, tried).halved(HALVINGS, this::turns));
-                }
-                held = tried;
-            }
+    private Optional<Bracket> nearest(Situation measured, MeasuredNumber number, TurnSearch search) {
+        OptionalDouble value = number.in(measured);
+        if (value.isEmpty()) {
             return Optional.empty();
         }
+        double deviation = errors.deviation(number, measured).orElse(Math.abs(value.getAsDouble()) * SHARE_OF_VALUE);
+        return search.nearest(
+                value.getAsDouble(), deviation, measurement(number).range());
+    }
 
-        private double plausible(double tried) {
-            PlausibleRange range = measurement.range();
-            return Math.max(range.min(), Math.min(range.max(), tried));
-        }
+    private Measurement measurement(MeasuredNumber number) {
+        return knowledge.measurements().get(number.path());
+    }
 
-        private boolean turns(double tried) {
-            return !first(tried).equals(leads);
-        }
-
-        private Optional<String> first(double tried) {
-            return Rated.first(trials.of(number.with(measured, tried)).rated());
-        }
-
-        FirmnessAdvice.Change change(Bracket found) {
-            double at = found.lost();
-            double by = at - value;
-            return new FirmnessAdvice.Change(
-                    number.path(),
-                    knowledge.glossary().fields().get(number.fieldId()).noun(),
-                    value,
-                    at,
-                    found.held(),
-                    Shares.readable(by),
-                    measurement.range().unit(),
-                    deviation.isPresent() && deviation.getAsDouble() > 0
-                            ? OptionalDouble.of(Shares.readable(Math.abs(by) / deviation.getAsDouble()))
-                            : OptionalDouble.empty(),
-                    first(at),
-                    number.setsHeat() ? Sought.SETTINGS_KEPT : Sought.CONFIRMED);
-        }
+    private Change change(
+            Situation measured, MeasuredNumber number, Bracket found, Optional<String> leads, Sought sought) {
+        double recorded = number.in(measured).orElseThrow();
+        double by = found.lost() - recorded;
+        OptionalDouble deviation = errors.deviation(number, measured);
+        return new Change(
+                number.path(),
+                knowledge.glossary().fields().get(number.fieldId()).noun(),
+                recorded,
+                found.lost(),
+                found.held(),
+                Shares.readable(by),
+                measurement(number).range().unit(),
+                deviation.orElse(0) > 0
+                        ? OptionalDouble.of(Shares.readable(Math.abs(by) / deviation.getAsDouble()))
+                        : OptionalDouble.empty(),
+                leads,
+                sought);
     }
 }

@@ -121,8 +121,8 @@ public record FirmnessAdvice(
             CONFIRMED,
             /** Found with the settings kept; the whole engine was not asked. */
             SETTINGS_KEPT,
-            /** With settings sought anew the place is lost elsewhere; both values are those of the whole engine. */
-            MOVED,
+            /** Found by the whole engine, and not where settings kept would have it; both values are those of the engine. */
+            SOUGHT_ANEW,
             /** With settings sought anew the place is held as far as {@code holdsAt}; it is lost with settings kept alone. */
             NOT_FOUND
         }

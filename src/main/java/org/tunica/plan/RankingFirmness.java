@@ -7,12 +7,15 @@ import org.tunica.knowledge.Standing;
 /**
  * Whether a ranking holds, as a fact for rules and programs that come after it.
  *
+ * @param state of the technique ranked first
+ * @param familyState of its family: which fibre or which drug of one family leads is seldom worth a dispute
  * @param limit id of the limit it is held against
  * @param leastShare share of draws in which the option ranked first must lead
  * @param source of the limit
  * @param standing how well the limit is supported
  */
-public record RankingFirmness(State state, String limit, double leastShare, String source, Standing standing) {
+public record RankingFirmness(
+        State state, State familyState, String limit, double leastShare, String source, Standing standing) {
     /** Id of the limit in knowledge/criteria.yaml. */
     public static final String LIMIT = "firm.share.least";
 
@@ -30,6 +33,7 @@ public record RankingFirmness(State state, String limit, double leastShare, Stri
     static RankingFirmness notComputed(Quantity limit) {
         return new RankingFirmness(
                 State.NOT_COMPUTED,
+                State.NOT_COMPUTED,
                 limit.id(),
                 limit.value(),
                 limit.provenance().source(),
@@ -37,7 +41,7 @@ public record RankingFirmness(State state, String limit, double leastShare, Stri
     }
 
     /** The same limit with what was found. */
-    public RankingFirmness found(State found) {
-        return new RankingFirmness(found, limit, leastShare, source, standing);
+    public RankingFirmness found(State found, State ofFamily) {
+        return new RankingFirmness(found, ofFamily, limit, leastShare, source, standing);
     }
 }

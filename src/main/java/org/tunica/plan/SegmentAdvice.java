@@ -31,7 +31,7 @@ public record SegmentAdvice(
         Optional<SimilarAdvice> similar) {
 
     /** The same with how firm the ranking is. */
-    public SegmentAdvice with(List<OptionAdvice> newOptions, RankingFirmness.State state, FirmnessAdvice newFirmness) {
+    public SegmentAdvice with(List<OptionAdvice> newOptions, RankingFirmness newRanking, FirmnessAdvice newFirmness) {
         return new SegmentAdvice(
                 ref,
                 side,
@@ -40,7 +40,7 @@ public record SegmentAdvice(
                 derived,
                 newOptions,
                 nearMisses,
-                ranking.found(state),
+                newRanking,
                 Optional.of(newFirmness),
                 hardCase,
                 similar);
@@ -48,7 +48,7 @@ public record SegmentAdvice(
 
     /** The same with another account of how firm the ranking is. */
     public SegmentAdvice with(FirmnessAdvice newFirmness) {
-        return with(options, ranking.state(), newFirmness);
+        return with(options, ranking, newFirmness);
     }
 
     /** The same with the signs of a hard case. */

@@ -1,8 +1,9 @@
 package org.tunica.plan;
 
-import java.util.HashMap;
+import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tunica.heat.HeatSpread;
 import org.tunica.heat.ProposedSetting;
 import org.tunica.knowledge.Knowledge;
@@ -13,40 +14,45 @@ import org.tunica.physics.HeatOutlook;
 import org.tunica.physics.OptionNumbers;
 import org.tunica.rules.Considered;
 
-/** Reads what settles ties from computed numbers and published rates, rounded as a reader sees them. */
+/**
+ * Reads what settles ties from computed numbers and published rates, rounded to what a reader sees: tenths of a percent and
+ * of a degree.
+ */
 final class TieKeys {
+    private static final double PER_MILLE = 1000;
+    private static final double TENTHS = 10;
+
     private final double bodyC;
 
-    /** Mean rate by technique and vein, every source counted alike. */
-    private final Map<String, Double> durability = new HashMap<>();
+    /** Mean rate by technique, then vein, every source counted alike. */
+    private final Map<String, Map<String, Double>> durability;
 
     TieKeys(Knowledge knowledge) {
         this.bodyC = knowledge.value("tissue.body.temperature");
-        Map<String, Integer> sources = new HashMap<>();
-        for (PublishedRate rate : knowledge.rates().values()) {
-            for (String technique : rate.techniques()) {
-                for (String vein : rate.veins()) {
-                    durability.merge(place(technique, vein), rate.share(), Double::sum);
-                    sources.merge(place(technique, vein), 1, Integer::sum);
-                }
-            }
-        }
-        durability.replaceAll((place, sum) -> Rounded.of(sum / sources.get(place)));
+        this.durability = knowledge.techniqueIds().stream()
+                .collect(Collectors.toMap(
+                        id -> id, id -> means(id, knowledge.rates().values())));
     }
 
-    private static String place(String technique, String vein) {
-        return technique + " " + vein;
+    private static Map<String, Double> means(String technique, Collection<PublishedRate> rates) {
+        return rates.stream()
+                .filter(rate -> rate.techniques().contains(technique))
+                .flatMap(rate -> rate.veins().stream().map(vein -> Map.entry(vein, rate.share())))
+                .collect(Collectors.groupingBy(
+                        Map.Entry::getKey,
+                        Collectors.collectingAndThen(Collectors.averagingDouble(Map.Entry::getValue), TieKeys::share)));
     }
 
     TieKey of(Considered option) {
         Technique technique = option.technique();
         OptionNumbers numbers = option.derived().options().get(technique.id());
-        double lasting = durability.getOrDefault(
-                place(technique.id(), option.segment().vein().word()), 0.0);
+        double lasting = durability
+                .get(technique.id())
+                .getOrDefault(option.segment().vein().word(), 0.0);
         return switch (technique.family()) {
             case HEAT -> ofHeat(numbers, lasting);
             case ADHESIVE -> new TieKey(0, 0, bodyC, lasting);
-            case FOAM, MECHANOCHEMICAL -> new TieKey(Rounded.of(reaches(technique, numbers)), 0, bodyC, lasting);
+            case FOAM, MECHANOCHEMICAL -> new TieKey(share(reaches(technique, numbers)), 0, bodyC, lasting);
             case FOCUSED_ULTRASOUND ->
                 new TieKey(
                         numbers.wallFractionKilled().orElse(0) >= 1 ? 1 : 0,
@@ -60,12 +66,16 @@ final class TieKeys {
         Optional<HeatSpread> spread =
                 numbers.heat().flatMap(HeatOutlook::proposed).map(ProposedSetting::spread);
         return new TieKey(
-                spread.map(found -> Rounded.of(found.delayedProbability())).orElse(TieKey.WORST.deathShare()),
-                spread.map(found -> Rounded.of(found.charProbability())).orElse(TieKey.WORST.charShare()),
+                spread.map(found -> share(found.delayedProbability())).orElse(TieKey.WORST.deathShare()),
+                spread.map(found -> share(found.charProbability())).orElse(TieKey.WORST.charShare()),
                 spread.flatMap(HeatSpread::nerve)
-                        .map(warmed -> Rounded.of(warmed.peakC().p90()))
+                        .map(warmed -> Math.rint(TENTHS * warmed.peakC().p90()) / TENTHS)
                         .orElse(TieKey.WORST.nerveC()),
                 lasting);
+    }
+
+    private static double share(double exact) {
+        return Math.rint(PER_MILLE * exact) / PER_MILLE;
     }
 
     /** Share of the depths the drug may reach, all between the ends of its range alike, that are the wall or more. */

@@ -11,6 +11,7 @@ final class RankingFields {
 
     RankingFields() {
         table.word("ranking.firmness", ranking -> word(ranking.firmness()));
+        table.word("ranking.familyFirmness", ranking -> word(ranking.familyFirmness()));
         table.word("ranking.bestStanding", ranking -> word(ranking.bestStanding()));
         table.number("ranking.rankedCount", RankingFacts::rankedCount);
         table.number("ranking.closeCallsCount", RankingFacts::closeCallsCount);

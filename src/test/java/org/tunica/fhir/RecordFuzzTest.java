@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -111,6 +112,26 @@ class RecordFuzzTest {
             list.addObject().put("resourceType", "Observation").put("id", "o" + i);
         }
         translated(bytes(list));
+    }
+
+    /** Many segments that name many members each: the work must not grow with their product. */
+    @Example
+    void aFloodOfReferences_isReadOrRefused() {
+        ObjectNode bundle = (ObjectNode) DemoSite.JSON.readTree(DemoSite.file("record.json"));
+        ArrayNode entries = (ArrayNode) bundle.get("entry");
+        for (int i = 0; i < 2_000; i++) {
+            ObjectNode segment = entries.addObject().putObject("resource").put("resourceType", "Observation");
+            segment.put("id", "s" + i).put("status", "final");
+            segment.set(
+                    "code",
+                    DemoSite.JSON.readTree("{\"coding\":[{\"system\":\"urn:tunica:measure\",\"code\":\"segment\"}]}"));
+            segment.set("subject", DemoSite.JSON.readTree("{\"reference\":\"Patient/p21\"}"));
+            ArrayNode members = segment.putArray("hasMember");
+            for (int member = 0; member < 60; member++) {
+                members.addObject().put("reference", "https://records.example/Observation/s" + (i + member) % 2_000);
+            }
+        }
+        translated(bytes(bundle));
     }
 
     @AfterContainer

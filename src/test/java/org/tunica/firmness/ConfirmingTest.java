@@ -30,7 +30,7 @@ class ConfirmingTest {
     @Test
     void wherePlaceIsLostEarlierTheWholeEngineFindsIt() {
         Change change = confirmed(wall -> wall >= 0.44);
-        assertEquals(Change.Sought.MOVED, change.sought());
+        assertEquals(Change.Sought.SOUGHT_ANEW, change.sought());
         between(change, 0.44);
         assertEquals(change.at() - 0.4, change.by(), 1e-9);
         assertEquals(20 * (change.at() - 0.4), change.deviations().orElseThrow(), 1e-9);
@@ -39,7 +39,7 @@ class ConfirmingTest {
     @Test
     void wherePlaceIsLostLaterTheWholeEngineGoesOut() {
         Change change = confirmed(wall -> wall >= 0.63);
-        assertEquals(Change.Sought.MOVED, change.sought());
+        assertEquals(Change.Sought.SOUGHT_ANEW, change.sought());
         between(change, 0.63);
         assertTrue(asked.size() <= Confirming.MOST_ASKED, asked::toString);
     }
@@ -59,6 +59,18 @@ class ConfirmingTest {
         Change change = new Confirming(new PlausibleRange(0.1, 0.52, "mm"), Optional.of("a"), this::never).of(found());
         assertEquals(0.52, change.holdsAt());
         assertEquals(List.of(0.495, 0.5, 0.52), asked);
+    }
+
+    /** Nearer ways first; both ways are looked at, and nothing further out than asked. */
+    @Test
+    void theSearchFindsTheNearerOfTwoTurns() {
+        Optional<Bracket> found = search(value -> value < 0.9 || value > 1.3).nearest(1, 0.2, RANGE);
+        assertTrue(found.orElseThrow().lost() < 0.9 && found.orElseThrow().held() >= 0.9, found.toString());
+        assertEquals(Optional.empty(), search(value -> value > 1.5).nearest(1, 0.2, RANGE));
+    }
+
+    private static TurnSearch search(DoublePredicate lost) {
+        return new TurnSearch(Optional.of("a"), value -> Optional.of(lost.test(value) ? "b" : "a"), List.of(2.0), 6);
     }
 
     private Optional<String> never(double value) {

@@ -39,8 +39,12 @@ public final class Delivered {
     }
 
     private static SessionPlan planned(String name) {
-        SessionPlan plan =
-                TUNICA.plan(TUNICA.readCase("case", CaseTree.demo(name).bytes()));
+        CaseTree tree = CaseTree.demo(name);
+        if (name.equals("straight-thigh-trunk")) {
+            // what was done is the operator's choice: segmental radiofrequency is even on points and goes before it
+            tree.set("limbs.0.segments.0.chosen", "laser-1470-radial");
+        }
+        SessionPlan plan = TUNICA.plan(TUNICA.readCase("case", tree.bytes()));
         return TUNICA.readPlan("plan", TUNICA.toJson(plan).getBytes(StandardCharsets.UTF_8));
     }
 
