@@ -61,6 +61,8 @@ class RecordsTest {
             "by",
             "recorded",
             "similarity",
+            "holdsAt",
+            "months",
             "alike",
             "weight",
             "deviations",

@@ -59,6 +59,9 @@ final class SimilarTable {
     }
 
     private static String considered(SimilarAdvice similar) {
+        if (similar.considered() == 0) {
+            return "No past segment fits what was asked for.";
+        }
         String looked = String.format(Locale.ROOT, "%,d past segments looked at", similar.considered());
         return similar.tooLittleKnown() == 0
                 ? looked + "."

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.standard.StandardAnalyzer;
 import org.apache.lucene.index.DirectoryReader;
@@ -29,6 +31,13 @@ import org.apache.lucene.store.FSDirectory;
 final class CaseIndex implements AutoCloseable {
     /** Counted up whenever what is kept of a segment, or how, changes. */
     static final int SCHEMA = 1;
+
+    /** The library tells on the error stream how it could run faster on newer machines; nobody asked. */
+    private static final Logger LIBRARY = Logger.getLogger("org.apache.lucene");
+
+    static {
+        LIBRARY.setLevel(Level.SEVERE);
+    }
 
     private static final int MEMORY_MB = 64;
     private static final Sort BY_WORDS =

@@ -17,11 +17,11 @@ import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.pastcases.CaseBase;
 import org.tunica.physics.Physics;
 
 /** Past segments that can be searched, by how alike they are to one of a case, by words, or both. Safe for several threads. */
 public final class CaseLibrary implements AutoCloseable {
-    private static final String CASES = "cases.jsonl";
     private static final String INDEX = "index";
     private static final int VERSION_DIGITS = 16;
 
@@ -62,7 +62,7 @@ public final class CaseLibrary implements AutoCloseable {
      * @throws org.tunica.casefile.FaultyInput when a case cannot be read
      */
     public static CaseLibrary of(Path folder, Knowledge knowledge, Physics physics) {
-        CaseLines lines = new CaseLines(folder.resolve(CASES), knowledge);
+        CaseLines lines = new CaseLines(folder.resolve(CaseBase.CASES), knowledge);
         return new CaseLibrary(knowledge, physics, lines, Optional.of(folder.resolve(INDEX)));
     }
 
@@ -107,7 +107,7 @@ public final class CaseLibrary implements AutoCloseable {
                 ? source.says()
                 : String.format(
                         Locale.ROOT,
-                        "INVENTED are %,d of the %,d treated segments of these %s. They prove nothing.",
+                        "INVENTED are %,d of the %,d treated segments searched; they prove nothing. %s",
                         madeUp,
                         size(),
                         source.says());

@@ -54,7 +54,7 @@ final class CaseLines implements CaseSource {
 
     @Override
     public String says() {
-        return "past cases of " + file.getFileName();
+        return "Past cases of " + file.getFileName() + ".";
     }
 
     @Override

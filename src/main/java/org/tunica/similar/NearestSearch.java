@@ -20,7 +20,7 @@ import org.apache.lucene.util.LongHeap;
  */
 final class NearestSearch {
     /** Best first; the same likeness in the order of the random ids. */
-    private static final Comparator<Near> BEST_FIRST =
+    static final Comparator<Near> BEST_FIRST =
             Comparator.comparingDouble((Near near) -> -near.similarity()).thenComparingLong(Near::order);
 
     private final IndexSearcher searcher;

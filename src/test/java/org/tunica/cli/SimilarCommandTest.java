@@ -44,7 +44,7 @@ class SimilarCommandTest {
         assertTrue(
                 flat(out)
                         .matches(
-                                "INVENTED are (\\d+) of the \\1 treated segments of these past cases of cases.jsonl.*"),
+                                "INVENTED are (\\d+) of the \\1 treated segments searched; they prove nothing. Past.*"),
                 out);
         for (String says : List.of("(invented)", "attribute", "relaxed lumen", "great saphenous", "Not compared:")) {
             assertTrue(out.contains(says), says + " in " + out);

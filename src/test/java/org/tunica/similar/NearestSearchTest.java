@@ -31,8 +31,8 @@ class NearestSearchTest {
     private static final Filters FILTERS = new Filters(ANALYZER);
 
     @Test
-    void threeHundredQuestions_findWhatLookingAtEachFinds() throws IOException {
-        compare(4_000, 300, 1);
+    void twoHundredQuestions_findWhatLookingAtEachFinds() throws IOException {
+        compare(4_000, 200, 1);
     }
 
     @Test
