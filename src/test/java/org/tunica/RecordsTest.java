@@ -58,6 +58,8 @@ class RecordsTest {
             "limit",
             "wouldTake",
             "at",
+            "holdsAt",
+            "months",
             "by",
             "recorded",
             "similarity",
