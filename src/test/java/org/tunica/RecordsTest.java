@@ -58,8 +58,6 @@ class RecordsTest {
             "limit",
             "wouldTake",
             "at",
-            "holdsAt",
-            "months",
             "by",
             "recorded",
             "similarity",

@@ -13,7 +13,7 @@ final class Asked {
     private final double leastKnown;
 
     Asked(Similarity similarity, Profile query) {
-        this.leastKnown = similarity.leastKnownWeight();
+        this.leastKnown = similarity.leastKnownWeight(query);
         for (Field field : similarity.fields()) {
             if (query.knows(field)) {
                 terms.add(term(field, similarity, query));

@@ -45,7 +45,7 @@ final class SettingWords {
             parts.set(1, parts.get(1) + " (" + plain(leedJPerCm) + " J/cm)");
         }
         number(parts, heat.elementTemperatureC(), " degrees Celsius");
-        heat.cycles().ifPresent(cycles -> parts.add(cycles + " cycles"));
+        heat.cycles().ifPresent(cycles -> parts.add(cycles + (cycles == 1 ? " cycle" : " cycles")));
         number(parts, heat.pulsesPerCm(), " pulses per cm");
         return String.join(", ", parts);
     }

@@ -29,13 +29,18 @@ public final class Similarity {
     private final Map<Field, Double> weights = new EnumMap<>(Field.class);
     private final double wholeWeight;
     private final double leastKnownShare;
+    private final double leastAnsweredShare;
 
     /** Ids of the numbers of knowledge/ that are read here, beside the attributes. */
-    public static final List<String> IDS = List.of("similar.known-share.min");
+    public static final List<String> IDS = List.of("similar.known-share.min", "similar.answered-share.min");
 
     /** The comparison of a release. */
     public Similarity(Knowledge knowledge) {
-        this(knowledge.likeness().values(), new Vocabulary(knowledge), knowledge.value(IDS.get(0)));
+        this(
+                knowledge.likeness().values(),
+                new Vocabulary(knowledge),
+                knowledge.value(IDS.get(0)),
+                knowledge.value(IDS.get(1)));
     }
 
     /**
@@ -46,17 +51,23 @@ public final class Similarity {
     public static void check(Knowledge knowledge) {
         Faults faults = new Faults();
         new SimilarityChecks(knowledge, faults).check(knowledge.likeness().values());
-        double least = knowledge.value(IDS.get(0));
-        if (least < 0 || least > 1) {
-            faults.add("knowledge/limits/similar.yaml: " + IDS.get(0) + ".value", "must be from 0 to 1");
+        for (String id : IDS) {
+            if (knowledge.value(id) < 0 || knowledge.value(id) > 1) {
+                faults.add("knowledge/limits/similar.yaml: " + id + ".value", "must be from 0 to 1");
+            }
         }
         faults.throwIfAny("knowledge");
     }
 
     /** A comparison by these rules over these words; fields without a rule are not compared. */
-    Similarity(Collection<LikenessRule> likeness, Vocabulary vocabulary, double leastKnownShare) {
+    Similarity(
+            Collection<LikenessRule> likeness,
+            Vocabulary vocabulary,
+            double leastKnownShare,
+            double leastAnsweredShare) {
         this.vocabulary = vocabulary;
         this.leastKnownShare = leastKnownShare;
+        this.leastAnsweredShare = leastAnsweredShare;
         for (LikenessRule rule : likeness) {
             Field field = Field.of(rule.field()).orElseThrow();
             rules.put(field, rule);
@@ -71,7 +82,7 @@ public final class Similarity {
         List<LikenessRule> changed = rules.entrySet().stream()
                 .map(entry -> weighted(entry.getValue(), others.getOrDefault(entry.getKey(), weight(entry.getKey()))))
                 .toList();
-        return new Similarity(changed, vocabulary, leastKnownShare);
+        return new Similarity(changed, vocabulary, leastKnownShare, leastAnsweredShare);
     }
 
     private static LikenessRule weighted(LikenessRule rule, double weight) {
@@ -120,14 +131,18 @@ public final class Similarity {
         return known;
     }
 
-    /** Whether so little is known of both that it must not be told how alike they are. */
+    /** Whether so little of what is known here is known there that it must not be told how alike they are. */
     boolean tooLittleKnown(Profile here, Profile there) {
-        return knownWeight(here, there) < leastKnownWeight();
+        return knownWeight(here, there) < leastKnownWeight(here);
     }
 
-    /** The least weight of attributes known of both; a hair less, so that a sum in another order does not miss it. */
-    double leastKnownWeight() {
-        return leastKnownShare * wholeWeight - HAIR;
+    /**
+     * The least weight of attributes known of both: a share of all weights, and a share of what the question knows, because a
+     * segment whose wall nobody measured does not answer a question about a wall. A hair less, so that a sum in another order
+     * does not miss it.
+     */
+    double leastKnownWeight(Profile question) {
+        return Math.max(leastKnownShare * wholeWeight, leastAnsweredShare * knownWeight(question, question)) - HAIR;
     }
 
     /** Whether a field is known of both; settings of two ways have nothing in common. */

@@ -15,13 +15,18 @@ import org.tunica.knowledge.Standing;
 
 class SimilarityTest {
     /** Diameter on a range of 12 mm, a second number on a range of 4, one word; weights 0.5, 0.3, 0.2. */
-    private static final Similarity THREE = new Similarity(
-            List.of(
-                    rule("relaxedLumenMm", 0.5, new Comparison.Numeric(12, 1, Double.POSITIVE_INFINITY, "mm")),
-                    rule("depthToSkinMm", 0.3, new Comparison.Numeric(4, 1, Double.POSITIVE_INFINITY, "mm")),
-                    rule("vein", 0.2, new Comparison.Categorical(List.of(), 0))),
-            Profiles.VOCABULARY,
-            0.5);
+    private static final Similarity THREE = strict(0);
+
+    private static Similarity strict(double leastAnsweredShare) {
+        return new Similarity(
+                List.of(
+                        rule("relaxedLumenMm", 0.5, new Comparison.Numeric(12, 1, Double.POSITIVE_INFINITY, "mm")),
+                        rule("depthToSkinMm", 0.3, new Comparison.Numeric(4, 1, Double.POSITIVE_INFINITY, "mm")),
+                        rule("vein", 0.2, new Comparison.Categorical(List.of(), 0))),
+                Profiles.VOCABULARY,
+                0.5,
+                leastAnsweredShare);
+    }
 
     /** Worked by hand, no source: (0.5 * (1 - 2/12) + 0.3 * (1 - 1/4) + 0.2 * 1) / 1 = 0.84167. */
     @Test
@@ -69,6 +74,15 @@ class SimilarityTest {
     void exactlyTheLeastShare_isEnough() {
         Profile lumen = new Profile.Builder().number(Field.RELAXED_LUMEN, 7).build();
         assertFalse(THREE.tooLittleKnown(lumen, lumen));
+    }
+
+    @Test
+    void segmentThatLacksWhatWasAsked_isTooLittleWhateverElseAgrees() {
+        Profile full = three(8).number(Field.DEPTH_TO_SKIN, 2).build();
+        assertTrue(
+                strict(0.75).tooLittleKnown(full, three(8).build()), "the depth, 0.3 of the weight, is missing there");
+        assertFalse(strict(0.7).tooLittleKnown(full, three(8).build()), "exactly the share");
+        assertFalse(strict(0.75).tooLittleKnown(three(8).build(), full), "what was not asked need not be answered");
     }
 
     @Test

@@ -9,7 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 
-class SimilarityProperties {
+class SimilarityPropertiesTest {
     private static final Similarity SIMILARITY = Profiles.SIMILARITY;
 
     @Property(tries = 300, seed = "1", edgeCases = EdgeCasesMode.NONE)
