@@ -9,8 +9,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** The two databases a store can be in; a test that takes one runs on both. */
-enum Engine {
+/** The two databases a store can be in; a test that takes one runs on both. Public for the generated benchmark. */
+public enum Engine {
     SQLITE {
         @Override
         String freshPlace(Path folder) {
