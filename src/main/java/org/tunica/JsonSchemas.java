@@ -11,6 +11,7 @@ import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
 import com.github.victools.jsonschema.generator.SchemaVersion;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -29,10 +30,12 @@ import org.tunica.casefile.PlausibleRange;
 import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
 import org.tunica.casefile.Word;
+import org.tunica.outcomes.Audit;
 import org.tunica.pastcases.Band;
 import org.tunica.pastcases.PastCase;
 import org.tunica.plan.Advice;
 import org.tunica.session.SessionPlan;
+import org.tunica.similar.SimilarCases;
 import org.tunica.treatment.DeliveredHeat;
 import org.tunica.treatment.DeliveredSegment;
 import org.tunica.treatment.DeliveredSession;
@@ -153,9 +156,24 @@ final class JsonSchemas {
 
     /** The schema of an advice. */
     String ofAdvice() {
+        return JsonOutput.of(named(written(), Advice.class, Advice.FORMAT, "Tunica advice"));
+    }
+
+    /** The schema of past segments like those of a case. */
+    String ofSimilar() {
+        return JsonOutput.of(named(written(), SimilarCases.class, SimilarCases.FORMAT, "Tunica similar past cases"));
+    }
+
+    /** The schema of an audit of outcomes. */
+    String ofAudit() {
+        return JsonOutput.of(named(written(), Audit.class, Audit.FORMAT, "Tunica audit"));
+    }
+
+    /** What the program writes: what is known is there, what is not is left out. */
+    private static SchemaGeneratorConfigBuilder written() {
         SchemaGeneratorConfigBuilder config = config();
         config.forFields().withRequiredCheck(JsonSchemas::required);
-        return JsonOutput.of(named(config, Advice.class, Advice.FORMAT, "Tunica advice"));
+        return config;
     }
 
     private static SchemaGeneratorConfigBuilder config() {
@@ -165,8 +183,21 @@ final class JsonSchemas {
                 .with(Option.FLATTENED_OPTIONALS)
                 .with(Option.NULLABLE_ALWAYS_AS_ANYOF)
                 .without(Option.NONSTATIC_NONVOID_NONGETTER_METHODS, Option.FIELDS_DERIVED_FROM_ARGUMENTFREE_METHODS);
-        config.forTypesInGeneral().withCustomDefinitionProvider(JsonSchemas::ownTypes);
+        config.forTypesInGeneral()
+                .withCustomDefinitionProvider(JsonSchemas::ownTypes)
+                .withSubtypeResolver(JsonSchemas::oneOfThese);
         return config;
+    }
+
+    /** The records a sealed interface stands for. */
+    private static @Nullable List<ResolvedType> oneOfThese(ResolvedType type, SchemaGenerationContext context) {
+        Class<?> erased = type.getErasedType();
+        if (!erased.isInterface() || !erased.isSealed()) {
+            return null;
+        }
+        return Arrays.stream(erased.getPermittedSubclasses())
+                .map(one -> context.getTypeContext().resolveSubtype(type, one))
+                .toList();
     }
 
     private static @Nullable CustomDefinition ownTypes(ResolvedType type, SchemaGenerationContext context) {

@@ -582,6 +582,16 @@ public final class Tunica {
         return new JsonSchemas(knowledge).ofFollowUp();
     }
 
+    /** The JSON Schema of past segments like those of a case. */
+    public String similarSchema() {
+        return new JsonSchemas(knowledge).ofSimilar();
+    }
+
+    /** The JSON Schema of an audit of outcomes. */
+    public String auditSchema() {
+        return new JsonSchemas(knowledge).ofAudit();
+    }
+
     /** The JSON Schema of a past case, with the words and ranges of this release. */
     public String pastCaseSchema() {
         return new JsonSchemas(knowledge).ofPastCase();

@@ -24,7 +24,9 @@ final class SchemaCommand implements Callable<Integer> {
         PLAN,
         DELIVERED,
         FOLLOWUP,
-        PAST;
+        PAST,
+        SIMILAR,
+        AUDIT;
 
         @Override
         public String toString() {
@@ -40,7 +42,8 @@ final class SchemaCommand implements Callable<Integer> {
                     .filter(contract -> contract.toString().equals(name))
                     .findFirst()
                     .orElseThrow(() -> new TypeConversionException(
-                            "must be case, advice, plan, delivered, followup or past, is \"" + name + "\""));
+                            "must be case, advice, plan, delivered, followup, past, similar or audit, is \"" + name
+                                    + "\""));
         }
     }
 
@@ -70,6 +73,8 @@ final class SchemaCommand implements Callable<Integer> {
                             case DELIVERED -> tunica.deliveredSchema();
                             case FOLLOWUP -> tunica.followUpSchema();
                             case PAST -> tunica.pastCaseSchema();
+                            case SIMILAR -> tunica.similarSchema();
+                            case AUDIT -> tunica.auditSchema();
                         });
         return 0;
     }

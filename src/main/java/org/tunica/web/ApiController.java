@@ -43,6 +43,8 @@ final class ApiController {
             case "delivered" -> tunica.deliveredSchema();
             case "followup" -> tunica.followUpSchema();
             case "past" -> tunica.pastCaseSchema();
+            case "similar" -> tunica.similarSchema();
+            case "audit" -> tunica.auditSchema();
             default -> throw new UnknownContract(contract);
         };
     }

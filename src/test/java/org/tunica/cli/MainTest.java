@@ -154,7 +154,9 @@ class MainTest {
         refuses(Run.of("advise", "--width", "59", TRUNK), "must be 60 to 160 columns, is 59");
         refuses(Run.of("advise", "--width", "161", TRUNK), "must be 60 to 160 columns, is 161");
         refuses(Run.of("advize", TRUNK), "Did you mean");
-        refuses(Run.of("schema", "cse"), "must be case, advice, plan, delivered, followup or past, is \"cse\"");
+        refuses(
+                Run.of("schema", "cse"),
+                "must be case, advice, plan, delivered, followup, past, similar or audit, is \"cse\"");
         refuses(Run.of("schema"), "Missing required parameter: 'CONTRACT'");
     }
 

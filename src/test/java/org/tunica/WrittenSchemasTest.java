@@ -1,0 +1,55 @@
+package org.tunica;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.tunica.casefile.CaseFile;
+import org.tunica.invented.InventedLibrary;
+import org.tunica.outcomes.AuditQuestion;
+import org.tunica.similar.CaseLibrary;
+import org.tunica.similar.SimilarRequest;
+
+/** What is written about past cases keeps to its published schema, held by a validator of the standard. */
+class WrittenSchemasTest {
+    private static final Tunica TUNICA = Tunica.shipped();
+
+    @Test
+    void similarCases_keepToTheirSchema() throws IOException {
+        CaseFile caseFile =
+                TUNICA.readCase("case", Files.readAllBytes(Path.of("knowledge/demo/both-legs-many-segments.json")));
+        try (CaseLibrary library = TUNICA.inventedCases()) {
+            holds(TUNICA.similarSchema(), TUNICA.toJson(TUNICA.similar(caseFile, library, SimilarRequest.usual())));
+            holds(TUNICA.similarSchema(), TUNICA.toJson(TUNICA.similar("pain", library, SimilarRequest.usual())));
+        }
+    }
+
+    @Test
+    void audit_keepsToItsSchema() {
+        InventedLibrary library = TUNICA.inventedLibrary(InventedLibrary.USUAL_SEED);
+        holds(TUNICA.auditSchema(), TUNICA.toJson(TUNICA.audit(library.cases(300), AuditQuestion.ALL)));
+        AuditQuestion compared = new AuditQuestion(
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.of(2015),
+                OptionalInt.empty(),
+                List.of("laser-1470-radial", "rf-segmental-7cm"));
+        holds(TUNICA.auditSchema(), TUNICA.toJson(TUNICA.audit(library.cases(300), compared)));
+    }
+
+    private static void holds(String text, String written) {
+        SchemaAgreement.isASchema(text);
+        Schema schema = SchemaAgreement.schema(text);
+        assertEquals(List.of(), schema.validate(written, InputFormat.JSON));
+        String unknown = written.replaceFirst("\"caution\"", "\"cautoin\"");
+        assertFalse(schema.validate(unknown, InputFormat.JSON).isEmpty(), "a misspelt part is seen");
+    }
+}
