@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.tunica.Contract;
 import org.tunica.Tunica;
 import org.tunica.casefile.JsonText;
 
@@ -78,7 +79,7 @@ class WebServerTest {
 
     @Test
     void schema_isTheOneTheCommandPrints() throws Exception {
-        assertEquals(TUNICA.caseSchema(), get("/api/schemas/case").body());
+        assertEquals(TUNICA.schema(Contract.CASE), get("/api/schemas/case").body());
         assertEquals(404, get("/api/schemas/nothing").statusCode());
     }
 
