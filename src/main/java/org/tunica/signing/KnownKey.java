@@ -1,0 +1,27 @@
+package org.tunica.signing;
+
+import java.time.Instant;
+import java.util.Collections;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A public key with the person it belongs to.
+ *
+ * @param roles as what its person may sign
+ * @param withdrawn empty while the key is in use
+ */
+public record KnownKey(
+        String person, String keyId, String publicKey, Set<SigningRole> roles, Optional<Withdrawal> withdrawn) {
+    public KnownKey {
+        roles = Collections.unmodifiableSet(new TreeSet<>(roles));
+    }
+
+    /** Whether what was signed with it at a moment counts. */
+    public boolean counted(Instant at) {
+        return withdrawn
+                .map(end -> end.reason() != Withdrawal.Reason.COMPROMISED && at.isBefore(end.at()))
+                .orElse(true);
+    }
+}
