@@ -76,8 +76,10 @@ class ArchitectureTest {
     private static final String WEB = "web";
 
     /** Packages that ask the front door or keep what comes out of it, and what of ours they may import. */
-    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(
-            Map.ofEntries(arrow("fhir", "front door", "casefile", "knowledge", "plan"), arrow("store", "casefile")));
+    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(Map.ofEntries(
+            arrow("fhir", "front door", "casefile", "knowledge", "plan"),
+            arrow("store", "casefile"),
+            arrow("releases", "front door", "casefile", "governance", "review", "signing", "store")));
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");

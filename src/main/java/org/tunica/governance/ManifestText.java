@@ -48,8 +48,7 @@ final class ManifestText {
 
     static Manifest read(String what, String text) {
         Faults faults = new Faults();
-        FieldReader reader =
-                new FieldReader(JsonText.parse(what, text.getBytes(StandardCharsets.UTF_8)), "$", faults);
+        FieldReader reader = new FieldReader(JsonText.parse(what, text.getBytes(StandardCharsets.UTF_8)), "$", faults);
         if (!reader.requiredText("format").equals(Manifest.FORMAT)) {
             reader.fault("format", "must be " + Manifest.FORMAT);
         }

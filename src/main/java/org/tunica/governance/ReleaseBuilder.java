@@ -1,5 +1,6 @@
 package org.tunica.governance;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,6 +39,7 @@ public record ReleaseBuilder(String program, LocalDate today) {
         texts.putAll(beside.pages());
         texts.put(ReleaseFiles.REPLAY, beside.replay().text());
         beside.parts().ifPresent(parts -> texts.put(ReleaseFiles.PARTS, parts));
+        mustFit(texts);
         Manifest manifest = new Manifest(
                 intent.version().toString(),
                 intent.title(),
@@ -67,6 +69,17 @@ public record ReleaseBuilder(String program, LocalDate today) {
         return leftOut;
     }
 
+    /** What an archive could not be read back with must not go in. */
+    private static void mustFit(SortedMap<String, String> texts) {
+        Faults faults = new Faults();
+        texts.forEach((path, text) -> {
+            if (text.getBytes(StandardCharsets.UTF_8).length > Bundle.LARGEST_FILE_BYTES) {
+                faults.add(path, "is larger than " + Bundle.LARGEST_FILE_BYTES + " bytes");
+            }
+        });
+        faults.throwIfAny("release");
+    }
+
     private void check(ReleaseIntent intent, Bundle bundle) {
         Faults faults = new Faults();
         if (intent.title().isBlank()) {
@@ -82,7 +95,8 @@ public record ReleaseBuilder(String program, LocalDate today) {
                 .filter(to -> to.isBefore(intent.effectiveFrom().orElse(today)))
                 .ifPresent(to -> faults.add("effective to", "lies before the day it may come into force"));
         intent.changes().stream()
-                .filter(number -> bundle.under("rules/changes/" + number + "-", ".yaml").isEmpty())
+                .filter(number ->
+                        bundle.under("rules/changes/" + number + "-", ".yaml").isEmpty())
                 .forEach(number -> faults.add("change " + number, "there is no such record in rules/changes/"));
         if (intent.changes().isEmpty()) {
             faults.add("changes", "at least one change record must be named");

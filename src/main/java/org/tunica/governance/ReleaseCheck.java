@@ -54,7 +54,9 @@ public final class ReleaseCheck {
         if (!wasFound) {
             return "was removed: the manifest names it";
         }
-        return wasSaid ? "was changed: it has not the digest the manifest names" : "was put in: the manifest does not name it";
+        return wasSaid
+                ? "was changed: it has not the digest the manifest names"
+                : "was put in: the manifest does not name it";
     }
 
     private static void digests(Manifest manifest, ReleaseFiles files, Faults faults) {

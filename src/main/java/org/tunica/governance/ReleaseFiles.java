@@ -136,8 +136,7 @@ public final class ReleaseFiles {
     List<Manifest.Entry> entries() {
         return texts.entrySet().stream()
                 .filter(file -> !file.getKey().equals(MANIFEST))
-                .map(file -> new Manifest.Entry(
-                        file.getKey(), Digest.of(file.getValue())))
+                .map(file -> new Manifest.Entry(file.getKey(), Digest.of(file.getValue())))
                 .toList();
     }
 }

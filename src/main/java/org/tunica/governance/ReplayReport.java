@@ -42,7 +42,8 @@ public record ReplayReport(String text) {
             throw fault("$.format", "must be " + FORMAT + ", is " + format);
         }
         if (!draft.equals(rules)) {
-            throw fault("$.draft.digest", "is " + draft + ": the replay was made with other rules than these, " + rules);
+            throw fault(
+                    "$.draft.digest", "is " + draft + ": the replay was made with other rules than these, " + rules);
         }
     }
 

@@ -24,8 +24,7 @@ import org.tunica.signing.Statement;
  * reviewer, and two people in two roles who let it pass, none of them an author, no key in two hands.
  */
 public final class SignOff {
-    private static final Set<SigningRole> NEEDED =
-            EnumSet.of(SigningRole.CLINICAL_LEAD, SigningRole.SAFETY_OFFICER);
+    private static final Set<SigningRole> NEEDED = EnumSet.of(SigningRole.CLINICAL_LEAD, SigningRole.SAFETY_OFFICER);
 
     private final Manifest manifest;
     private final String digest;
@@ -136,8 +135,7 @@ public final class SignOff {
         refuseIf(against(signature), statement);
         if (statement.purpose() == Purpose.SIGN_OFF) {
             refuseIf(
-                    acknowledged ? Optional.empty() : Optional.of("nobody has acknowledged the replay yet"),
-                    statement);
+                    acknowledged ? Optional.empty() : Optional.of("nobody has acknowledged the replay yet"), statement);
             refuseIf(
                     signed.entrySet().stream()
                             .filter(other -> other.getValue() == statement.role())

@@ -43,16 +43,14 @@ public record Signatures(List<Signature> list) {
      */
     public static Signatures read(String what, String json) {
         Faults faults = new Faults();
-        FieldReader reader =
-                new FieldReader(JsonText.parse(what, json.getBytes(StandardCharsets.UTF_8)), "$", faults);
+        FieldReader reader = new FieldReader(JsonText.parse(what, json.getBytes(StandardCharsets.UTF_8)), "$", faults);
         if (!reader.requiredText("format").equals(FORMAT)) {
             reader.fault("format", "must be " + FORMAT);
         }
-        List<Signature> list =
-                reader.required("signatures", reader.objects("signatures")).orElse(List.of()).stream()
-                        .map(Signature::read)
-                        .flatMap(Optional::stream)
-                        .toList();
+        List<Signature> list = reader.required("signatures", reader.objects("signatures")).orElse(List.of()).stream()
+                .map(Signature::read)
+                .flatMap(Optional::stream)
+                .toList();
         reader.done();
         faults.throwIfAny(what);
         return new Signatures(list);

@@ -15,10 +15,4 @@ import java.util.Optional;
  * @param reviewBy day of the next review, where a review says so
  */
 public record Step(
-        long order,
-        StepKind kind,
-        Instant at,
-        Instant from,
-        String by,
-        String reason,
-        Optional<LocalDate> reviewBy) {}
+        long order, StepKind kind, Instant at, Instant from, String by, String reason, Optional<LocalDate> reviewBy) {}

@@ -55,13 +55,11 @@ public record Story(String version, List<Step> steps) {
         if (step.kind() == StepKind.SHADOWED && !canShadow(state)) {
             throw refused(state, "only one in review or approved can run as a shadow");
         }
-        return new Story(
-                version, Stream.concat(steps.stream(), Stream.of(step)).toList());
+        return new Story(version, Stream.concat(steps.stream(), Stream.of(step)).toList());
     }
 
     private FaultyInput refused(ReleaseState state, String why) {
-        return new FaultyInput(
-                "release", List.of(new Fault("release " + version, "is " + state.words() + "; " + why)));
+        return new FaultyInput("release", List.of(new Fault("release " + version, "is " + state.words() + "; " + why)));
     }
 
     private static boolean canShadow(ReleaseState state) {

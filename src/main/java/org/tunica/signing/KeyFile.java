@@ -44,8 +44,7 @@ public record KeyFile(
         SecureRandom random = new SecureRandom();
         String salt = drawn(random, Seal.SALT_BYTES);
         String nonce = drawn(random, Seal.NONCE_BYTES);
-        KeyFile open =
-                new KeyFile(key.person(), key.keyId(), key.publicKey(), Seal.ITERATIONS, salt, nonce, "");
+        KeyFile open = new KeyFile(key.person(), key.keyId(), key.publicKey(), Seal.ITERATIONS, salt, nonce, "");
         byte[] sealed = open.sealUnder(passphrase).close(key.secret());
         return new KeyFile(key.person(), key.keyId(), key.publicKey(), Seal.ITERATIONS, salt, nonce, base64(sealed));
     }

@@ -31,6 +31,11 @@ public record KeyRing(List<KnownKey> keys) {
                 .findFirst();
     }
 
+    /** The ring as it counted at a moment, before anybody knew what became of its keys later. */
+    public KeyRing asOf(Instant moment) {
+        return new KeyRing(keys.stream().map(key -> key.asOf(moment)).toList());
+    }
+
     /** Everybody who holds or ever held a public key. */
     public Set<String> holders(String publicKey) {
         return keys.stream()
@@ -116,9 +121,10 @@ public record KeyRing(List<KnownKey> keys) {
                 .put("publicKey", key.publicKey());
         ArrayNode roles = tree.putArray("roles");
         key.roles().forEach(role -> roles.add(role.word()));
-        key.withdrawn().ifPresent(end -> tree.putObject("withdrawn")
-                .put("reason", end.reason().word())
-                .put("at", end.at().toString()));
+        key.withdrawn()
+                .ifPresent(end -> tree.putObject("withdrawn")
+                        .put("reason", end.reason().word())
+                        .put("at", end.at().toString()));
         return tree;
     }
 }

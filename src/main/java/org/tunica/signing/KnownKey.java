@@ -24,4 +24,12 @@ public record KnownKey(
                 .map(end -> end.reason() != Withdrawal.Reason.COMPROMISED && at.isBefore(end.at()))
                 .orElse(true);
     }
+
+    /** The key as it counted at a moment: what came out later is not known yet. */
+    KnownKey asOf(Instant moment) {
+        Optional<Withdrawal> known = withdrawn
+                .filter(end -> !end.at().isAfter(moment))
+                .map(end -> new Withdrawal(end.at(), Withdrawal.Reason.NO_LONGER_USED));
+        return new KnownKey(person, keyId, publicKey, roles, known);
+    }
 }

@@ -53,8 +53,7 @@ public record Signature(Statement statement, String value) {
         String value = reader.requiredText("value");
         reader.done();
         try {
-            Statement statement =
-                    new Statement(purpose, release, digest, person, role, keyId, Instant.parse(at));
+            Statement statement = new Statement(purpose, release, digest, person, role, keyId, Instant.parse(at));
             return Optional.of(new Signature(statement, value));
         } catch (DateTimeParseException e) {
             reader.fault("at", "is no time such as 2026-03-01T08:00:00Z");

@@ -98,7 +98,8 @@ final class SqlReleaseShelf implements ReleaseShelf {
     public KeptShadowRun shadowRun(Actor by, String shadow, String inForce, String body) {
         Texts.kept("run of shadow " + shadow, body);
         return pen.write(() -> {
-            long last = shadowRuns.one("t.shadow = ? order by t.number desc limit 1", shadow)
+            long last = shadowRuns
+                    .one("t.shadow = ? order by t.number desc limit 1", shadow)
                     .map(kept -> kept.row().number("number"))
                     .orElse(0L);
             List<String> values = List.of(shadow, Long.toString(last + 1), inForce, body);

@@ -79,8 +79,7 @@ record Table(String name, String subject, int keys, List<Column> columns) {
             text("service"),
             text("body"));
 
-    static final Table RELEASES =
-            kept("releases", "release", 1, text("version"), text("digest"), text("files"));
+    static final Table RELEASES = kept("releases", "release", 1, text("version"), text("digest"), text("files"));
 
     static final Table RELEASE_STEPS = kept(
             "release_steps",
@@ -93,14 +92,14 @@ record Table(String name, String subject, int keys, List<Column> columns) {
             text("review_by"),
             text("reason"));
 
-    static final Table RELEASE_SIGNATURES = kept(
-            "release_signatures", "release-signature", 2, text("version"), number("number"), text("body"));
+    static final Table RELEASE_SIGNATURES =
+            kept("release_signatures", "release-signature", 2, text("version"), number("number"), text("body"));
 
-    static final Table KEY_WITHDRAWALS = kept(
-            "key_withdrawals", "key-end", 2, text("user_name"), text("key_id"), text("reason"));
+    static final Table KEY_WITHDRAWALS =
+            kept("key_withdrawals", "key-end", 2, text("user_name"), text("key_id"), text("reason"));
 
-    static final Table SHADOW_RUNS = kept(
-            "shadow_runs", "shadow-run", 2, text("shadow"), number("number"), text("in_force"), text("body"));
+    static final Table SHADOW_RUNS =
+            kept("shadow_runs", "shadow-run", 2, text("shadow"), number("number"), text("in_force"), text("body"));
 
     /** Every table whose rows the audit trail tells of; a table stands after those it refers to. */
     static final List<Table> KEPT = List.of(

@@ -39,8 +39,7 @@ class ReleaseStateTest {
             assertEquals(to, from.to(to, "1.0.0"));
         } else {
             FaultyInput fault = assertThrows(FaultyInput.class, () -> from.to(to, "1.0.0"));
-            assertTrue(
-                    fault.getMessage().contains("release 1.0.0: is " + from.words() + " and "), fault::getMessage);
+            assertTrue(fault.getMessage().contains("release 1.0.0: is " + from.words() + " and "), fault::getMessage);
         }
     }
 
@@ -56,8 +55,8 @@ class ReleaseStateTest {
     }
 
     private static String says(String from, String to) {
-        FaultyInput fault = assertThrows(
-                FaultyInput.class, () -> ReleaseState.valueOf(from).to(ReleaseState.valueOf(to), "1.0.0"));
+        FaultyInput fault =
+                assertThrows(FaultyInput.class, () -> ReleaseState.valueOf(from).to(ReleaseState.valueOf(to), "1.0.0"));
         return fault.faults().get(0).says();
     }
 }

@@ -53,7 +53,10 @@ class TimelineTest {
         assertEquals(Optional.of("1.0.0"), at(5));
         assertEquals(ReleaseState.RETIRED, story("2.0.0").stateAt(hour(6)));
         assertEquals(Optional.empty(), timeline().supersededBy("1.0.0", hour(6)));
-        assertThrows(FaultyInput.class, () -> story("2.0.0").with(new Step(99, StepKind.ACTIVATED, hour(7), hour(7), "b", "", Optional.empty())));
+        assertThrows(
+                FaultyInput.class,
+                () -> story("2.0.0")
+                        .with(new Step(99, StepKind.ACTIVATED, hour(7), hour(7), "b", "", Optional.empty())));
     }
 
     @Test
@@ -123,7 +126,8 @@ class TimelineTest {
         assertEquals(Optional.empty(), timeline().shadowAt(hour(4)));
         assertThrows(
                 FaultyInput.class,
-                () -> story("1.1.0").with(new Step(99, StepKind.SHADOWED, hour(5), hour(5), "b", "", Optional.empty())));
+                () -> story("1.1.0")
+                        .with(new Step(99, StepKind.SHADOWED, hour(5), hour(5), "b", "", Optional.empty())));
     }
 
     private void approved(String version, int hour) {

@@ -20,8 +20,8 @@ class SignatureTest {
     private static final Instant MORNING = Instant.parse("2026-03-01T08:00:00Z");
     private static final String DIGEST = "sha256:" + "0".repeat(63);
     private static final SigningKey KEY = SigningKey.fresh("anna", "k1");
-    private static final Statement SEEN = new Statement(
-            Purpose.SIGN_OFF, "1.0.0", DIGEST + "1", "anna", SigningRole.CLINICAL_LEAD, "k1", MORNING);
+    private static final Statement SEEN =
+            new Statement(Purpose.SIGN_OFF, "1.0.0", DIGEST + "1", "anna", SigningRole.CLINICAL_LEAD, "k1", MORNING);
 
     static Stream<Statement> moved() {
         return Stream.of(
@@ -95,7 +95,6 @@ class SignatureTest {
     }
 
     private static KnownKey key(Withdrawal end) {
-        return new KnownKey(
-                "anna", "k1", KEY.publicKey(), Set.of(SigningRole.CLINICAL_LEAD), Optional.of(end));
+        return new KnownKey("anna", "k1", KEY.publicKey(), Set.of(SigningRole.CLINICAL_LEAD), Optional.of(end));
     }
 }
