@@ -55,6 +55,7 @@ import org.tunica.picture.OutcomePicture;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
+import org.tunica.plan.AdviceSoFar;
 import org.tunica.plan.Explanation;
 import org.tunica.plan.Planner;
 import org.tunica.plan.ScoreWeights;
@@ -156,6 +157,11 @@ public final class Tunica {
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
         return firmness.firm(caseFile, planner.advise(caseFile, release));
+    }
+
+    /** As much of the same advice as takes no computing of heat; {@link #advise} finds the rest, which is known from then on. */
+    public AdviceSoFar adviseSoFar(CaseFile caseFile) {
+        return planner.adviseSoFar(caseFile, release);
     }
 
     /**
