@@ -42,8 +42,10 @@ public final class CallerReader {
         String issuer = reader.requiredText("issuer");
         Optional<String> tenant = reader.text("tenant");
         List<String> addresses = reader.texts("keyAddresses");
-        addresses.stream().filter(address -> !fetchable(address)).forEach(address -> reader.fault(
-                "keyAddresses", "\"" + address + "\" must be an https address (http on this machine alone)"));
+        addresses.stream()
+                .filter(address -> !fetchable(address))
+                .forEach(address -> reader.fault(
+                        "keyAddresses", "\"" + address + "\" must be an https address (http on this machine alone)"));
         Optional<String> keys = reader.text("keys");
         if (addresses.isEmpty() == keys.isEmpty()) {
             reader.fault("keys", "either keys or keyAddresses must be given, and not both");
@@ -55,7 +57,8 @@ public final class CallerReader {
     private static boolean fetchable(String address) {
         try {
             URI uri = new URI(address);
-            boolean secure = "https".equals(uri.getScheme()) || ON_THIS_MACHINE.matcher(address).matches();
+            boolean secure = "https".equals(uri.getScheme())
+                    || ON_THIS_MACHINE.matcher(address).matches();
             return secure && uri.getHost() != null && uri.getUserInfo() == null;
         } catch (java.net.URISyntaxException e) {
             return false;

@@ -207,7 +207,8 @@ final class CardText {
                 .limit(MOST_NOTES)
                 .forEach(missing ->
                         parts.add("Not recorded: " + missing.noun() + " (" + missing.waiting() + " waiting)"));
-        parts.add("How firm: " + segment.firmness().map(FirmnessAdvice::says).orElse("still being computed; ask again"));
+        parts.add(
+                "How firm: " + segment.firmness().map(FirmnessAdvice::says).orElse("still being computed; ask again"));
         segment.nearMisses().stream()
                 .limit(1)
                 .forEach(near -> parts.add(

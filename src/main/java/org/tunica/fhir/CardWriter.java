@@ -72,8 +72,8 @@ final class CardWriter {
                 .flatMap(id -> segment.options().stream()
                         .filter(option -> option.technique().equals(id))
                         .findFirst());
-        ObjectNode card = ordered.map(option -> card(
-                        text.summary(segment, option), indicator(option.standing()), text.detail(segment, option)))
+        ObjectNode card = ordered.map(option ->
+                        card(text.summary(segment, option), indicator(option.standing()), text.detail(segment, option)))
                 .orElseGet(() -> withoutStanding(order, segment, text));
         ArrayNode suggestions = new Suggestions(site.codes(), uuids, request).of(order, segment, ordered);
         if (!suggestions.isEmpty()) {

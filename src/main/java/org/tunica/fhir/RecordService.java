@@ -94,8 +94,8 @@ public final class RecordService {
                 .filter(id -> HookRequest.ID.matcher(id).matches())
                 .findFirst()
                 .map("Patient/"::concat)
-                .orElseThrow(() -> new FaultyInput(
-                        "record", List.of(new Fault("$.entry", "holds no Patient with an id"))));
+                .orElseThrow(
+                        () -> new FaultyInput("record", List.of(new Fault("$.entry", "holds no Patient with an id"))));
     }
 
     private static ObjectNode remarks(Translated read) {

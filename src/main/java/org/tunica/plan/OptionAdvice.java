@@ -58,9 +58,7 @@ public record OptionAdvice(
     /** The same, saying only what no number that is still awaited can change. */
     OptionAdvice certain() {
         return unranked(
-                reasons.stream().filter(reason -> reason.inDoubt().isEmpty()).toList(),
-                List.of(),
-                List.of());
+                reasons.stream().filter(reason -> reason.inDoubt().isEmpty()).toList(), List.of(), List.of());
     }
 
     private OptionAdvice unranked(List<Reason> newReasons, List<Reason> newCautions, List<Reason> newNeeds) {

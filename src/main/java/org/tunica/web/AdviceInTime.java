@@ -41,7 +41,8 @@ final class AdviceInTime implements AutoCloseable {
     AdviceInTime(Tunica tunica, Clock clock) {
         this.tunica = tunica;
         this.clock = clock;
-        int threads = Math.max(1, Runtime.getRuntime().availableProcessors() - 1); // the heat model uses the others, too
+        int threads =
+                Math.max(1, Runtime.getRuntime().availableProcessors() - 1); // the heat model uses the others, too
         this.behind = new ThreadPoolExecutor(
                 threads, threads, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), work -> {
                     Thread thread = new Thread(work, "advice");

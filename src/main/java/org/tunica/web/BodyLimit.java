@@ -30,7 +30,8 @@ final class BodyLimit extends OncePerRequestFilter {
 
     /** What a record system sends of a patient is larger than a file of ours. */
     private static int most(HttpServletRequest request) {
-        boolean record = Refusals.aboutRecords(request) || request.getRequestURI().startsWith("/cds-services/");
+        boolean record =
+                Refusals.aboutRecords(request) || request.getRequestURI().startsWith("/cds-services/");
         return record ? JsonText.LARGEST_RECORD_BYTES : JsonText.LARGEST_BYTES;
     }
 

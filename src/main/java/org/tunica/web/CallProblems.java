@@ -39,7 +39,12 @@ final class CallProblems implements HandlerExceptionResolver, Ordered {
     private static @Nullable ModelAndView answered(
             HttpServletRequest request, HttpServletResponse response, Exception problem) throws IOException {
         if (problem instanceof FaultyInput faulty) {
-            refuse(request, response, HttpStatus.BAD_REQUEST, "what was sent cannot be used; nothing was done", faulty.faults());
+            refuse(
+                    request,
+                    response,
+                    HttpStatus.BAD_REQUEST,
+                    "what was sent cannot be used; nothing was done",
+                    faulty.faults());
         } else if (problem instanceof ErrorResponse told && told.getStatusCode().is4xxClientError()) {
             told.getHeaders().forEach((name, values) -> values.forEach(value -> response.addHeader(name, value)));
             HttpStatus status = HttpStatus.valueOf(told.getStatusCode().value());
@@ -53,7 +58,11 @@ final class CallProblems implements HandlerExceptionResolver, Ordered {
     }
 
     private static void refuse(
-            HttpServletRequest request, HttpServletResponse response, HttpStatus status, String says, List<Fault> faults)
+            HttpServletRequest request,
+            HttpServletResponse response,
+            HttpStatus status,
+            String says,
+            List<Fault> faults)
             throws IOException {
         Refusals.write(request, response, status, says, faults);
     }

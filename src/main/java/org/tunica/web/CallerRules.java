@@ -2,7 +2,6 @@ package org.tunica.web;
 
 import jakarta.servlet.Filter;
 import java.time.Clock;
-import java.util.List;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;

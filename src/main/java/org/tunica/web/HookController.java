@@ -46,20 +46,19 @@ final class HookController {
     /** What is offered; nothing where the site has not said what its room holds. */
     @GetMapping
     ResponseEntity<String> discovery() {
-        return json(
-                HttpStatus.OK,
-                service.map(HookService::discovery).orElseGet(() -> {
-                    ObjectNode none = JsonNodeFactory.instance.objectNode();
-                    none.putArray("services");
-                    return none;
-                }));
+        return json(HttpStatus.OK, service.map(HookService::discovery).orElseGet(() -> {
+            ObjectNode none = JsonNodeFactory.instance.objectNode();
+            none.putArray("services");
+            return none;
+        }));
     }
 
     /** Cards for a moment in the work of a person. */
     @PostMapping(path = "/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<String> call(@PathVariable String id, @RequestBody byte[] json) {
         HookService known = known(id);
-        HookAnswer answer = known.answer(HookRequest.read(BODY, json), day(), () -> UUID.randomUUID().toString());
+        HookAnswer answer = known.answer(
+                HookRequest.read(BODY, json), day(), () -> UUID.randomUUID().toString());
         return json(
                 answer instanceof HookAnswer.MissingData ? HttpStatus.PRECONDITION_FAILED : HttpStatus.OK,
                 answer.body());
@@ -87,7 +86,8 @@ final class HookController {
 
     private HookService known(String id) {
         return service.filter(any -> id.equals(HookService.id()))
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND, "there is no service of that name"));
+                .orElseThrow(
+                        () -> new ResponseStatusException(HttpStatus.NOT_FOUND, "there is no service of that name"));
     }
 
     private LocalDate day() {

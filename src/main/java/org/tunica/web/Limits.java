@@ -17,8 +17,10 @@ public record Limits(int perAddressPerMinute, int perCallerPerMinute, int atOnce
 
     static Limits read(FieldReader reader) {
         return new Limits(
-                WholeNumber.read(reader, "perAddressPerMinute", 1, MOST_PER_MINUTE).orElse(USUAL.perAddressPerMinute),
-                WholeNumber.read(reader, "perCallerPerMinute", 1, MOST_PER_MINUTE).orElse(USUAL.perCallerPerMinute),
+                WholeNumber.read(reader, "perAddressPerMinute", 1, MOST_PER_MINUTE)
+                        .orElse(USUAL.perAddressPerMinute),
+                WholeNumber.read(reader, "perCallerPerMinute", 1, MOST_PER_MINUTE)
+                        .orElse(USUAL.perCallerPerMinute),
                 WholeNumber.read(reader, "atOnce", 1, USUAL.atOnce).orElse(USUAL.atOnce));
     }
 }

@@ -28,10 +28,12 @@ final class Rates {
 
     /** Nought when the asker may ask now; else after how many whole seconds. */
     long secondsToWait(String asker) {
-        Bucket bucket = buckets.computeIfAbsent(asker, any -> Bucket.builder()
-                .withCustomTimePrecision(time)
-                .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, MINUTE))
-                .build());
+        Bucket bucket = buckets.computeIfAbsent(
+                asker,
+                any -> Bucket.builder()
+                        .withCustomTimePrecision(time)
+                        .addLimit(limit -> limit.capacity(perMinute).refillGreedy(perMinute, MINUTE))
+                        .build());
         ConsumptionProbe probe = bucket.tryConsumeAndReturnRemaining(1);
         return probe.isConsumed()
                 ? 0

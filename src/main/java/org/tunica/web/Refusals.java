@@ -20,7 +20,8 @@ final class Refusals {
     private Refusals() {}
 
     static boolean aboutRecords(HttpServletRequest request) {
-        return request.getRequestURI().equals("/fhir") || request.getRequestURI().startsWith("/fhir/");
+        return request.getRequestURI().equals("/fhir")
+                || request.getRequestURI().startsWith("/fhir/");
     }
 
     /** Writes one and ends the response. */
@@ -51,11 +52,12 @@ final class Refusals {
 
     static ObjectNode problem(HttpStatus status, String says, List<Fault> faults) {
         ObjectNode problem = JsonNodeFactory.instance.objectNode();
-        problem.put("title", status.getReasonPhrase()).put("status", status.value()).put("detail", says);
+        problem.put("title", status.getReasonPhrase())
+                .put("status", status.value())
+                .put("detail", says);
         if (!faults.isEmpty()) {
             ArrayNode list = problem.putArray("faults");
-            faults.forEach(fault ->
-                    list.addObject().put("place", fault.place()).put("says", fault.says()));
+            faults.forEach(fault -> list.addObject().put("place", fault.place()).put("says", fault.says()));
         }
         return problem;
     }

@@ -63,8 +63,7 @@ final class RequestLimits extends OncePerRequestFilter implements Ordered {
         return length > LARGE_BYTES || (length < 0 && request.getHeader("Transfer-Encoding") != null);
     }
 
-    private static void within(
-            Semaphore places, ServletRequest request, ServletResponse response, FilterChain chain)
+    private static void within(Semaphore places, ServletRequest request, ServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         if (!places.tryAcquire()) {
             tooMany((HttpServletRequest) request, (HttpServletResponse) response, 1);

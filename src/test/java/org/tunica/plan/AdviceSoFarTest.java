@@ -33,10 +33,10 @@ class AdviceSoFarTest {
 
         SegmentAdvice whole = FRESH.advise(caseFile).segments().get(0);
         early.options().forEach(option -> assertEquals(standing(whole, option.technique()), option.standing()));
-        Set<String> spoken = early.options().stream().map(OptionAdvice::technique).collect(Collectors.toSet());
+        Set<String> spoken =
+                early.options().stream().map(OptionAdvice::technique).collect(Collectors.toSet());
         before.awaited().forEach(one -> assertTrue(spoken.add(one.technique()), one::toString));
-        assertEquals(
-                whole.options().stream().map(OptionAdvice::technique).collect(Collectors.toSet()), spoken);
+        assertEquals(whole.options().stream().map(OptionAdvice::technique).collect(Collectors.toSet()), spoken);
     }
 
     @Test
@@ -64,7 +64,8 @@ class AdviceSoFarTest {
         assertEquals(List.of(), soFar.awaited());
         soFar.advice().segments().get(0).options().forEach(option -> {
             assertEquals(OptionStanding.EXCLUDED, option.standing());
-            assertTrue(option.reasons().stream().allMatch(reason -> reason.inDoubt().isEmpty()));
+            assertTrue(option.reasons().stream()
+                    .allMatch(reason -> reason.inDoubt().isEmpty()));
         });
     }
 

@@ -23,15 +23,17 @@ class CardsSoFarTest {
     /** Never asked for a whole advice here, so it has met no wall. */
     private static final Tunica FRESH = Tunica.of(Bundle.shipped());
 
-    private static final HookService EARLY = new HookService(
-            FRESH, Site.read("site.yaml", Wire.file("site.yaml"), FRESH), FRESH::adviseSoFar);
+    private static final HookService EARLY =
+            new HookService(FRESH, Site.read("site.yaml", Wire.file("site.yaml"), FRESH), FRESH::adviseSoFar);
 
     @Test
     void anOrderWhoseHeatIsNotComputed_isNeitherWavedThroughNorRanked() {
         ObjectNode call = Wire.call("order-sign");
         JsonNode card = answer(call).at("/cards/0");
         assertTrue(
-                card.get("summary").stringValue().endsWith("settings are still being computed; ask again or open the page"),
+                card.get("summary")
+                        .stringValue()
+                        .endsWith("settings are still being computed; ask again or open the page"),
                 card::toString);
         assertEquals("warning", card.get("indicator").stringValue());
         assertTrue(card.get("detail").stringValue().contains("so nothing is ranked"), card::toString);
