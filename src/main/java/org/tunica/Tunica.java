@@ -17,6 +17,7 @@ import org.tunica.paper.Paper;
 import org.tunica.pastcases.AnonymityReport;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
+import org.tunica.plan.AdviceSoFar;
 import org.tunica.plan.Explanation;
 import org.tunica.plan.Planner;
 import org.tunica.review.RuleReview;
@@ -125,6 +126,11 @@ public final class Tunica {
 
     private Advice ranked(CaseFile caseFile) {
         return planner.advise(caseFile, release);
+    }
+
+    /** As much of the same advice as takes no computing of heat; {@link #advise} finds the rest, which is known from then on. */
+    public AdviceSoFar adviseSoFar(CaseFile caseFile) {
+        return planner.adviseSoFar(caseFile, release);
     }
 
     /**

@@ -51,6 +51,7 @@ class ArchitectureTest {
             arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
             arrow("replay", "casefile", "knowledge", "physics", "rules", "plan"),
             arrow("anonymity"),
+            arrow("callers", "casefile"),
             arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
             arrow(
                     "similar",
@@ -109,6 +110,12 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule the_web_framework_lives_in_web =
             onlyIn("org.tunica.web", "jakarta..", "org.apache.catalina..", "io.micrometer..");
+
+    @ArchTest
+    static final ArchRule tokens_are_checked_in_callers = onlyIn("org.tunica.callers", "com.nimbusds..");
+
+    @ArchTest
+    static final ArchRule rates_are_counted_in_web = onlyIn("org.tunica.web", "io.github.bucket4j..");
 
     /** Its part for databases alone is at home in store. */
     @ArchTest
