@@ -1,6 +1,8 @@
 package org.tunica.web;
 
+import java.time.Clock;
 import java.util.Map;
+import org.springframework.beans.factory.support.AbstractBeanDefinition;
 import org.springframework.boot.Banner;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
@@ -8,6 +10,7 @@ import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.support.GenericApplicationContext;
 import org.tunica.Tunica;
+import org.tunica.store.Store;
 
 /** A server that is up. Closing it lets running requests end first. */
 public final class WebServer implements AutoCloseable {
@@ -18,17 +21,22 @@ public final class WebServer implements AutoCloseable {
     }
 
     /**
-     * Where to listen.
+     * Starts a server and returns when it answers.
      *
-     * @param address of this machine to bind, such as 127.0.0.1
-     * @param port 0 takes a free one
+     * @param store what is kept; whoever opened it closes it, after the server
+     * @param clock tells when things happen
      */
-    public record Listening(String address, int port) {}
-
-    /** Starts a server and returns when it answers. */
-    public static WebServer start(Tunica tunica, Listening listening) {
-        ApplicationContextInitializer<GenericApplicationContext> frontDoor =
-                context -> context.registerBean(Tunica.class, () -> tunica);
+    public static WebServer start(Tunica tunica, Store store, ServerSettings settings, Clock clock) {
+        Listening listening = settings.listening();
+        ApplicationContextInitializer<GenericApplicationContext> frontDoor = context -> {
+            context.registerBean(Tunica.class, () -> tunica);
+            context.registerBean(
+                    Store.class,
+                    () -> store,
+                    definition -> ((AbstractBeanDefinition) definition).setDestroyMethodName(""));
+            context.registerBean(ServerSettings.class, () -> settings);
+            context.registerBean(Clock.class, () -> clock);
+        };
         return new WebServer(new SpringApplicationBuilder(WebConfiguration.class)
                 .bannerMode(Banner.Mode.OFF)
                 .initializers(frontDoor)

@@ -17,11 +17,15 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tunica.Contract;
 import org.tunica.Tunica;
 import org.tunica.casefile.JsonText;
+import org.tunica.store.Store;
 
 /** A real server on a free port of loopback, asked by the platform's own client. */
 class WebServerTest {
@@ -29,16 +33,23 @@ class WebServerTest {
     private static final Path CASE = Path.of("knowledge/demo/pregnancy.json");
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
+    @TempDir
+    private static Path folder;
+
+    private static Store store;
     private static WebServer server;
 
     @BeforeAll
     static void start() {
-        server = WebServer.start(TUNICA, new WebServer.Listening("127.0.0.1", 0));
+        Clock clock = Clock.systemUTC();
+        store = Store.open(folder.toString(), clock);
+        server = WebServer.start(TUNICA, store, ServerSettings.usual().with(new Listening("127.0.0.1", 0)), clock);
     }
 
     @AfterAll
     static void stop() {
         server.close();
+        store.close();
     }
 
     @Test
@@ -78,7 +89,7 @@ class WebServerTest {
 
     @Test
     void schema_isTheOneTheCommandPrints() throws Exception {
-        assertEquals(TUNICA.caseSchema(), get("/api/schemas/case").body());
+        assertEquals(TUNICA.schema(Contract.CASE), get("/api/schemas/case").body());
         assertEquals(404, get("/api/schemas/nothing").statusCode());
     }
 
