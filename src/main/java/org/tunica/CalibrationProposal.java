@@ -76,6 +76,7 @@ final class CalibrationProposal {
                 List.of(),
                 ids,
                 date,
+                List.of(),
                 List.of());
         return new ProposedChange(
                 record, report.constants().stream().map(this::quantity).toList());

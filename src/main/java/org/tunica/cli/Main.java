@@ -31,6 +31,7 @@ import picocli.CommandLine.ExitCode;
             FhirCommand.class,
             HookCommand.class,
             SchemaCommand.class,
+            ChangeCommand.class,
             ReleaseCommand.class,
             KeyCommand.class,
             PeopleCommand.class,

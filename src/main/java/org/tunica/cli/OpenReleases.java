@@ -2,6 +2,7 @@ package org.tunica.cli;
 
 import java.time.Clock;
 import org.tunica.governance.Manifest;
+import org.tunica.releases.ChangeDesk;
 import org.tunica.releases.Engines;
 import org.tunica.releases.KeyDesk;
 import org.tunica.releases.Program;
@@ -66,6 +67,10 @@ final class OpenReleases implements AutoCloseable {
 
     ReleaseText text() {
         return new ReleaseText(records().timeline(), clock.instant());
+    }
+
+    ChangeDesk changes() {
+        return new ChangeDesk(store, engines());
     }
 
     /** Where a release stands, on one line. */

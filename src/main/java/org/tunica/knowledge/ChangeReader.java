@@ -23,7 +23,8 @@ final class ChangeReader {
                 reader.texts("rules"),
                 reader.texts("limits"),
                 ProvenanceReader.date(reader, "effective"),
-                reader.texts("replaces"));
+                reader.texts("replaces"),
+                reader.texts("retires"));
         if (reader.readable() && change.authors().isEmpty()) {
             reader.fault("authors", "at least one author must be named");
         }

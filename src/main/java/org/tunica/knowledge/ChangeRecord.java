@@ -2,6 +2,7 @@ package org.tunica.knowledge;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.tunica.casefile.Faults;
 import org.tunica.casefile.Word;
 
 /**
@@ -10,6 +11,7 @@ import org.tunica.casefile.Word;
  * @param number four digits
  * @param rules ids of the rules it brings or changes
  * @param limits ids of the limits it brings or changes; {@code dose.*} stands for a whole group
+ * @param retires ids of rules and limits that end with it and are never used again
  */
 public record ChangeRecord(
         String number,
@@ -23,7 +25,8 @@ public record ChangeRecord(
         List<String> rules,
         List<String> limits,
         LocalDate effective,
-        List<String> replaces) {
+        List<String> replaces,
+        List<String> retires) {
 
     /** How an entry of limits that stands for a whole group ends, as in {@code dose.*}. */
     public static final String GROUP = ".*";
@@ -34,6 +37,48 @@ public record ChangeRecord(
                 .anyMatch(limit -> limit.endsWith(GROUP)
                         ? quantityId.startsWith(limit.substring(0, limit.length() - 1))
                         : limit.equals(quantityId));
+    }
+
+    /**
+     * Reads a record by itself, unchecked against anything else.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault, file and line
+     */
+    public static ChangeRecord read(String file, String yaml) {
+        Faults faults = new Faults();
+        ChangeRecord record = ChangeReader.read(YamlText.read(file, yaml, faults));
+        faults.throwIfAny(file);
+        return record;
+    }
+
+    /** The record as a file of {@code rules/changes/}. */
+    public String toYaml() {
+        return ProposalText.of(this);
+    }
+
+    /** The same record with what it lists filled in. */
+    public ChangeRecord listing(RecordLists lists) {
+        return new ChangeRecord(
+                number,
+                title,
+                status,
+                authors,
+                reviewers,
+                approvers,
+                reason,
+                lists.sources(),
+                lists.rules(),
+                lists.limits(),
+                effective,
+                replaces,
+                lists.retires());
+    }
+
+    /** The same record with another reason. */
+    public ChangeRecord because(String newReason) {
+        return new ChangeRecord(
+                number, title, status, authors, reviewers, approvers, newReason, sources, rules, limits, effective,
+                replaces, retires);
     }
 
     /** Where a change stands. */

@@ -3,6 +3,8 @@ package org.tunica.knowledge;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.tunica.casefile.KnownWords;
 import org.tunica.casefile.PlausibleRange;
 
@@ -138,6 +140,13 @@ public record Knowledge(
             throw new IllegalArgumentException("no source " + id + " in knowledge/");
         }
         return source;
+    }
+
+    /** Ids of rules and limits that ended, with the number of the change record that ended each; none is ever used again. */
+    public SortedMap<String, String> retired() {
+        SortedMap<String, String> retired = new TreeMap<>();
+        changes.values().forEach(change -> change.retires().forEach(id -> retired.putIfAbsent(id, change.number())));
+        return retired;
     }
 
     @Override

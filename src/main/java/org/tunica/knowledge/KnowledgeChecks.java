@@ -194,6 +194,7 @@ final class KnowledgeChecks {
                 .forEach(number ->
                         known(file + "replaces", number, knowledge.changes().keySet(), "change record"));
         change.limits().forEach(limit -> limit(file + "limits", change, limit));
+        change.retires().forEach(id -> retired(file + "retires", change, id));
     }
 
     private void limit(String place, ChangeRecord change, String limit) {
@@ -206,12 +207,29 @@ final class KnowledgeChecks {
         }
         known(place, limit, listable().toList(), "quantity");
         Quantity quantity = knowledge.quantities().get(limit);
-        if (quantity != null && !quantity.provenance().change().equals(change.number())) {
+        if (quantity != null && quantity.provenance().change().compareTo(change.number()) < 0) {
             faults.add(place, limit + " names change " + quantity.provenance().change());
         }
     }
 
+    /** A record stays as it was when a later one ends or takes over what it lists. */
+    private void retired(String place, ChangeRecord change, String id) {
+        boolean brought = knowledge.changes().values().stream()
+                .filter(earlier -> earlier.number().compareTo(change.number()) < 0)
+                .anyMatch(earlier -> earlier.rules().contains(id) || earlier.lists(id));
+        if (!brought) {
+            faults.add(place, "no earlier record lists " + id);
+        }
+        if (present().anyMatch(id::equals)) {
+            faults.add(place(id), id + " was retired by change " + change.number() + "; an id is never used again");
+        }
+    }
+
     private Stream<String> listable() {
+        return Stream.concat(present(), knowledge.retired().keySet().stream());
+    }
+
+    private Stream<String> present() {
         return Stream.of(knowledge.quantities(), knowledge.rates(), knowledge.invented(), knowledge.likeness())
                 .flatMap(all -> all.keySet().stream());
     }

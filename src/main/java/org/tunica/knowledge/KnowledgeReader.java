@@ -16,22 +16,8 @@ import org.tunica.casefile.PlausibleRange;
 
 /** Reads every file under knowledge/ and the change records, then checks them against each other. */
 final class KnowledgeReader {
-    private static final String TECHNIQUES = "knowledge/techniques/";
+    private static final String TECHNIQUES = KnowledgeFiles.TECHNIQUES;
     private static final String CHANGES = "rules/changes/";
-
-    /** Files of quantities next to the folder of limits. */
-    private static final List<String> QUANTITY_PREFIXES = List.of(
-            "knowledge/session",
-            "knowledge/outcomes",
-            "knowledge/follow-up.yaml",
-            "knowledge/anonymity.yaml",
-            "knowledge/limits/",
-            "knowledge/doses",
-            "knowledge/weights",
-            "knowledge/criteria",
-            "knowledge/tissue",
-            "knowledge/heat-devices",
-            "knowledge/posture");
 
     private final Bundle bundle;
     private final Faults faults = new Faults();
@@ -95,7 +81,7 @@ final class KnowledgeReader {
 
     private SortedMap<String, Quantity> quantities() {
         SortedMap<String, Quantity> all = new TreeMap<>();
-        QUANTITY_PREFIXES.forEach(
+        KnowledgeFiles.QUANTITIES.forEach(
                 prefix -> all.putAll(entries(prefix, (id, reader) -> ProvenanceReader.quantity(id, reader))));
         return Collections.unmodifiableSortedMap(all);
     }
@@ -264,30 +250,8 @@ final class KnowledgeReader {
 
     /** A file nobody reads would be knowledge that silently does nothing. */
     private void noStrangers() {
-        List<String> known = List.of(
-                TECHNIQUES,
-                "knowledge/sources",
-                "knowledge/evidence/",
-                "knowledge/conflicts",
-                "knowledge/accepted",
-                "knowledge/hazards",
-                "knowledge/intended-use.yaml",
-                "knowledge/measurements",
-                "knowledge/work-order",
-                "knowledge/after-care",
-                "knowledge/plain/",
-                "knowledge/rates",
-                "knowledge/codes.yaml",
-                "knowledge/invented",
-                "knowledge/vocabulary.yaml",
-                "knowledge/anonymity-fields.yaml",
-                "knowledge/similarity.yaml",
-                "knowledge/glossary.yaml",
-                "knowledge/conditions.yaml",
-                "knowledge/allergies.yaml");
         bundle.under("knowledge/", ".yaml").keySet().stream()
-                .filter(path -> known.stream().noneMatch(path::startsWith))
-                .filter(path -> QUANTITY_PREFIXES.stream().noneMatch(path::startsWith))
+                .filter(path -> !KnowledgeFiles.known(path))
                 .forEach(path -> faults.add(path, "is not a file the program knows"));
     }
 }

@@ -29,6 +29,10 @@ final class ProposalText {
         return HEAD + YAML.writeValueAsString(entries) + "---\n" + YAML.writeValueAsString(record(proposed.record()));
     }
 
+    static String of(ChangeRecord change) {
+        return YAML.writeValueAsString(record(change));
+    }
+
     private static ObjectNode entry(Quantity quantity) {
         ObjectNode entry = JsonNodeFactory.instance.objectNode();
         entry.put("says", quantity.says());
@@ -59,6 +63,9 @@ final class ProposalText {
         record.set("limits", texts(change.limits()));
         record.put("effective", change.effective().toString());
         record.set("replaces", texts(change.replaces()));
+        if (!change.retires().isEmpty()) {
+            record.set("retires", texts(change.retires()));
+        }
         return record;
     }
 

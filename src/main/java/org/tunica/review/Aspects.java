@@ -134,7 +134,8 @@ final class Aspects {
                 .list("rule", change.rules().stream())
                 .list("limit", change.limits().stream())
                 .one("effective", change.effective().toString())
-                .list("replaces", change.replaces().stream());
+                .list("replaces", change.replaces().stream())
+                .list("retires", change.retires().stream());
     }
 
     static Aspects of(Hazard hazard) {

@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.rules.Rule;
 import org.tunica.rules.RuleBook;
 
 /** Everything a reviewer can ask of the rules of one release. Immutable. */
@@ -39,6 +40,16 @@ public final class RuleReview {
     public static RuleReview of(Bundle bundle) {
         Knowledge knowledge = Knowledge.of(bundle);
         return of(bundle, knowledge, RuleBook.of(bundle, knowledge));
+    }
+
+    /** The knowledge under review. */
+    public Knowledge knowledge() {
+        return knowledge;
+    }
+
+    /** The rules under review, in order of file and line. */
+    public List<Rule> rules() {
+        return rules.rules();
     }
 
     /** What is to be said of the rules by themselves and against each other, faults first. */

@@ -73,6 +73,13 @@ final class RuleChecks {
                                 + Nearest.hint(source, knowledge.sources().keySet()));
             }
         }
+        String retiredBy = knowledge.retired().get(rule.id());
+        if (retiredBy != null) {
+            faults.add(
+                    rule.place(),
+                    rule.id() + " was retired by change " + retiredBy
+                            + "; an id is never used again, so give the rule another");
+        }
         ChangeRecord change = knowledge.changes().get(rule.change());
         if (change == null) {
             faults.add(rule.place(), "there is no change record " + rule.change());
@@ -166,6 +173,12 @@ final class RuleChecks {
         return bundle.under(start, ".yaml").keySet().stream().findFirst().orElse(start) + ": rules";
     }
 
+    private void neverWas(ChangeRecord change, String id) {
+        if (knowledge.retired().getOrDefault(id, "").compareTo(change.number()) <= 0) {
+            faults.add(place(change), "lists " + id + ", which is no rule");
+        }
+    }
+
     private void changesNameTheirRules(List<Rule> rules) {
         Map<String, Rule> byId = new HashMap<>();
         rules.forEach(rule -> byId.put(rule.id(), rule));
@@ -173,8 +186,8 @@ final class RuleChecks {
             for (String id : change.rules()) {
                 Rule rule = byId.get(id);
                 if (rule == null) {
-                    faults.add(place(change), "lists " + id + ", which is no rule");
-                } else if (!rule.change().equals(change.number())) {
+                    neverWas(change, id);
+                } else if (rule.change().compareTo(change.number()) < 0) {
                     faults.add(place(change), "lists " + id + ", which names change " + rule.change());
                 }
             }

@@ -18,6 +18,9 @@ public interface CaseDocuments {
     /** The documents of a kind that were made for a case, first to last. */
     List<KeptDocument> of(String caseRef, DocumentKind kind);
 
+    /** The documents of a kind that were made for any case, the last one first. */
+    List<KeptDocument> newest(DocumentKind kind, Page page);
+
     /** One document. */
     Optional<KeptDocument> one(String caseRef, DocumentKind kind, long number);
 }

@@ -1,5 +1,6 @@
 package org.tunica.store;
 
+import java.time.Instant;
 import java.util.List;
 
 /** Feedback on cards. */
@@ -13,6 +14,19 @@ public interface FeedbackBook {
 
     /** Reports, the last one first. */
     List<Kept> newest(Page page);
+
+    /**
+     * Keeps what somebody finds who looked at a report later. An earlier word stays; the last one counts.
+     *
+     * @throws org.tunica.casefile.FaultyInput when there is no such report
+     */
+    KeptJudgement judge(Actor by, Judgement judgement);
+
+    /** What was found of a report, first to last. */
+    List<KeptJudgement> judgements(String card, String outcome, Instant outcomeAt);
+
+    /** What somebody found, and how it came. */
+    record KeptJudgement(Judgement judgement, Stamp stamp) {}
 
     /** A report and how it came. */
     record Kept(HookFeedback feedback, Stamp stamp) {}

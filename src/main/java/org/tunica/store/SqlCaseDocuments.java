@@ -48,6 +48,13 @@ final class SqlCaseDocuments implements CaseDocuments {
     }
 
     @Override
+    public List<KeptDocument> newest(DocumentKind kind, Page page) {
+        return shelf.newest(page, "t.kind = ?", kind.word()).stream()
+                .map(SqlCaseDocuments::of)
+                .toList();
+    }
+
+    @Override
     public Optional<KeptDocument> one(String caseRef, DocumentKind kind, long number) {
         return shelf.one("t.case_ref = ? and t.kind = ? and t.number = ?", caseRef, kind.word(), number)
                 .map(SqlCaseDocuments::of);

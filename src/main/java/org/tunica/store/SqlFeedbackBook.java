@@ -2,6 +2,7 @@ package org.tunica.store;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** Feedback in the table of that name. */
 final class SqlFeedbackBook implements FeedbackBook {
@@ -11,9 +12,12 @@ final class SqlFeedbackBook implements FeedbackBook {
     private final Pen pen;
     private final Shelf shelf;
 
-    SqlFeedbackBook(Pen pen, Shelf shelf) {
+    private final Shelf judgements;
+
+    SqlFeedbackBook(Pen pen, Shelf shelf, Shelf judgements) {
         this.pen = pen;
         this.shelf = shelf;
+        this.judgements = judgements;
     }
 
     @Override
@@ -24,12 +28,8 @@ final class SqlFeedbackBook implements FeedbackBook {
         Texts.kept("feedback on card " + feedback.card(), feedback.body());
         long at = feedback.outcomeAt().toEpochMilli();
         return pen.write(() -> {
-            boolean known = shelf.one(
-                            "t.card = ? and t.outcome = ? and t.outcome_at_ms = ?",
-                            feedback.card(),
-                            feedback.outcome(),
-                            at)
-                    .isPresent();
+            boolean known =
+                    report(feedback.card(), feedback.outcome(), at).isPresent();
             if (!known) {
                 List<String> values = List.of(
                         feedback.card(), feedback.outcome(), Long.toString(at), feedback.service(), feedback.body());
@@ -44,6 +44,62 @@ final class SqlFeedbackBook implements FeedbackBook {
         return shelf.newest(page, "t.audit_number > 0").stream()
                 .map(SqlFeedbackBook::of)
                 .toList();
+    }
+
+    @Override
+    public KeptJudgement judge(Actor by, Judgement judgement) {
+        String what = "judgement of card " + judgement.card();
+        Texts.shaped("judge", judgement.judge(), ID);
+        Texts.kept(what, judgement.reason());
+        long at = judgement.outcomeAt().toEpochMilli();
+        return pen.write(() -> {
+            if (report(judgement.card(), judgement.outcome(), at).isEmpty()) {
+                throw Texts.fault(
+                        what,
+                        "nobody reported of it that it was " + judgement.outcome() + " at " + judgement.outcomeAt());
+            }
+            int before = judgements(judgement.card(), judgement.outcome(), judgement.outcomeAt())
+                    .size();
+            List<String> values = List.of(
+                    judgement.card(),
+                    judgement.outcome(),
+                    Long.toString(at),
+                    Integer.toString(before + 1),
+                    judgement.found().word(),
+                    judgement.judge(),
+                    judgement.reason());
+            return new KeptJudgement(
+                    judgement, pen.keep(by, Act.FEEDBACK_JUDGED, Table.FEEDBACK_JUDGEMENTS, values));
+        });
+    }
+
+    private Optional<Shelf.Kept> report(String card, String outcome, long atMs) {
+        return shelf.one("t.card = ? and t.outcome = ? and t.outcome_at_ms = ?", card, outcome, atMs);
+    }
+
+    @Override
+    public List<KeptJudgement> judgements(String card, String outcome, Instant outcomeAt) {
+        return judgements
+                .many(
+                        "t.card = ? and t.outcome = ? and t.outcome_at_ms = ? order by t.number",
+                        card,
+                        outcome,
+                        outcomeAt.toEpochMilli())
+                .stream()
+                .map(SqlFeedbackBook::judgement)
+                .toList();
+    }
+
+    private static KeptJudgement judgement(Shelf.Kept kept) {
+        Row row = kept.row();
+        Judgement judgement = new Judgement(
+                row.text("card"),
+                row.text("outcome"),
+                Instant.ofEpochMilli(row.number("outcome_at_ms")),
+                Words.of(Judgement.Finding.class, row.text("judgement")),
+                row.text("judge"),
+                row.text("reason"));
+        return new KeptJudgement(judgement, kept.stamp());
     }
 
     private static Kept of(Shelf.Kept kept) {

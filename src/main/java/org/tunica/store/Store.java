@@ -21,6 +21,8 @@ public final class Store implements AutoCloseable {
     private final PastCaseShelf pastCases;
     private final Users users;
     private final FeedbackBook feedback;
+    private final CardBook cards;
+    private final ChangeShelf changes;
     private final ReleaseShelf releases;
     private final AuditTrail audit;
 
@@ -35,7 +37,9 @@ public final class Store implements AutoCloseable {
         this.pastCases = new SqlPastCaseShelf(pen, shelf(Table.PAST_CASES, sql));
         SqlUserKeys keys = new SqlUserKeys(pen, shelf(Table.USER_KEYS, sql), shelf(Table.KEY_WITHDRAWALS, sql));
         this.users = new SqlUsers(pen, shelf(Table.USERS, sql), keys, clock);
-        this.feedback = new SqlFeedbackBook(pen, shelf(Table.FEEDBACK, sql));
+        this.feedback = new SqlFeedbackBook(pen, shelf(Table.FEEDBACK, sql), shelf(Table.FEEDBACK_JUDGEMENTS, sql));
+        this.cards = new SqlCardBook(pen, shelf(Table.CARDS, sql));
+        this.changes = new SqlChangeShelf(pen, shelf(Table.CHANGE_STEPS, sql));
         this.releases = new SqlReleaseShelf(
                 pen,
                 shelf(Table.RELEASES, sql),
@@ -164,6 +168,16 @@ public final class Store implements AutoCloseable {
     /** The feedback on cards. */
     public FeedbackBook feedback() {
         return feedback;
+    }
+
+    /** What cards spoke of. */
+    public CardBook cards() {
+        return cards;
+    }
+
+    /** Proposed changes of rules. */
+    public ChangeShelf changes() {
+        return changes;
     }
 
     /** The releases of rules and knowledge. */

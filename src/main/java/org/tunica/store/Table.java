@@ -101,6 +101,44 @@ record Table(String name, String subject, int keys, List<Column> columns) {
     static final Table SHADOW_RUNS =
             kept("shadow_runs", "shadow-run", 2, text("shadow"), number("number"), text("in_force"), text("body"));
 
+    static final Table CHANGE_STEPS = kept(
+            "change_steps",
+            "change-step",
+            2,
+            text("number"),
+            number("step"),
+            text("kind"),
+            text("author"),
+            text("digest"),
+            text("rules"),
+            text("body"),
+            text("files"),
+            text("reason"));
+
+    static final Table CARDS = kept(
+            "cards",
+            "card",
+            1,
+            text("card"),
+            text("service"),
+            text("release_version"),
+            text("release_digest"),
+            text("technique"),
+            text("standing"),
+            text("rules"));
+
+    static final Table FEEDBACK_JUDGEMENTS = kept(
+            "feedback_judgements",
+            "feedback-judgement",
+            4,
+            text("card"),
+            text("outcome"),
+            number("outcome_at_ms"),
+            number("number"),
+            text("judgement"),
+            text("judge"),
+            text("reason"));
+
     /** Every table whose rows the audit trail tells of; a table stands after those it refers to. */
     static final List<Table> KEPT = List.of(
             CASES,
@@ -113,7 +151,10 @@ record Table(String name, String subject, int keys, List<Column> columns) {
             RELEASES,
             RELEASE_STEPS,
             RELEASE_SIGNATURES,
-            SHADOW_RUNS);
+            SHADOW_RUNS,
+            CHANGE_STEPS,
+            CARDS,
+            FEEDBACK_JUDGEMENTS);
 
     private static Table kept(String name, String subject, int keys, Column... columns) {
         List<Column> all = new ArrayList<>(List.of(columns));

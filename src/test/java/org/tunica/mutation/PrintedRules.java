@@ -78,6 +78,7 @@ final class PrintedRules {
                 left,
                 change.limits(),
                 change.effective(),
-                change.replaces());
+                change.replaces(),
+                change.retires());
     }
 }

@@ -11,7 +11,7 @@ final class Filled {
 
     private Filled() {}
 
-    /** Twenty-three rows of the trail; the tests that tamper know their order. */
+    /** Twenty-six rows of the trail; the tests that tamper know their order. */
     static void fill(Store store) {
         store.users().save(ANNA, User.fresh("anna", Set.of(Role.SPECIALIST), "{hash}one"));
         store.cases().save(ANNA, "larkspur-11", Cases.NONE, "{\"v\":1}");
@@ -35,6 +35,26 @@ final class Filled {
                         new NewStep("1.0.0", Act.RELEASE_BUILT, SteppingClock.START, Optional.empty(), "é 'first'"));
         store.releases().sign(ANNA, Act.RELEASE_SIGNED, "1.0.0", "{\"value\":\"é\"}");
         store.releases().shadowRun(ANNA, "1.0.0", "0.9.0", "{}");
+        store.changes()
+                .step(
+                        ANNA,
+                        new NewChangeStep(
+                                "0091", Act.CHANGE_SUBMITTED, "anna", "sha256:d", "sha256:r", "{}", "1:a,1:é,", ""));
+        store.cards()
+                .keep(
+                        ANNA,
+                        new GivenCard(
+                                "card-1", "plan", "0.1.0", "sha256:abc", "laser", "careful", Set.of("EXC-007")));
+        store.feedback()
+                .judge(
+                        ANNA,
+                        new Judgement(
+                                "card-1",
+                                "accepted",
+                                SteppingClock.START,
+                                Judgement.Finding.APPROPRIATE,
+                                "anna",
+                                "as the scan showed"));
         store.audit().note(ANNA, Act.VIEWED, new Subject("case", "larkspur-11/2"));
     }
 }

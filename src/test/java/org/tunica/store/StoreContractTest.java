@@ -278,6 +278,95 @@ class StoreContractTest {
 
     @ParameterizedTest
     @EnumSource
+    void whatIsFoundOfFeedback_isKeptWordByWordAndNeedsAReport(Engine engine) throws SQLException {
+        try (Store store = open(engine)) {
+            Instant at = Instant.parse("2026-03-01T09:00:00.123Z");
+            store.feedback().keep(new Actor("hook:ward-7"), new HookFeedback("plan", "card-1", "overridden", at, "{}"));
+            Judgement first = judgement(at, Judgement.Finding.CANNOT_TELL);
+            Judgement second = judgement(at, Judgement.Finding.APPROPRIATE);
+            store.feedback().judge(ANNA, first);
+            store.feedback().judge(BEN, second);
+
+            List<FeedbackBook.KeptJudgement> found = store.feedback().judgements("card-1", "overridden", at);
+            assertEquals(
+                    List.of(first, second),
+                    found.stream().map(FeedbackBook.KeptJudgement::judgement).toList());
+            assertEquals("ben", found.get(1).stamp().by());
+            assertEquals(
+                    "feedback-judged", store.audit().newest(Page.newest(1)).get(0).act());
+            assertThrows(
+                    FaultyInput.class,
+                    () -> store.feedback().judge(ANNA, judgement(at.plusMillis(1), Judgement.Finding.APPROPRIATE)));
+            assertEquals(3, store.audit().head().number(), "what was refused left no row");
+        }
+    }
+
+    private static Judgement judgement(Instant at, Judgement.Finding found) {
+        return new Judgement("card-1", "overridden", at, found, "anna", "é 'why'");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatACardSpokeOf_isKept(Engine engine) throws SQLException {
+        try (Store store = open(engine)) {
+            GivenCard about = new GivenCard(
+                    "card-1", "plan", "1.0.0", "sha256:abc", "laser-1470", "careful", Set.of("EXC-007", "CAU-002"));
+            GivenCard overview = new GivenCard("card-2", "plan", "1.0.0", "sha256:abc", "", "", Set.of());
+            store.cards().keep(ANNA, about);
+            store.cards().keep(ANNA, overview);
+            assertEquals(Optional.of(about), store.cards().one("card-1"));
+            assertEquals(Optional.of(overview), store.cards().one("card-2"));
+            assertEquals(Optional.empty(), store.cards().one("card-3"));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aChange_isKeptStepByStep(Engine engine) throws SQLException {
+        try (Store store = open(engine)) {
+            NewChangeStep submitted = new NewChangeStep(
+                    "0091", Act.CHANGE_SUBMITTED, "anna", "sha256:d", "sha256:r", "{\"é\":1}", "1:a,1:é,", "");
+            NewChangeStep withdrawn =
+                    new NewChangeStep("0091", Act.CHANGE_WITHDRAWN, "anna", "", "", "", "", "é 'why'");
+            NewChangeStep other =
+                    new NewChangeStep("0092", Act.CHANGE_SUBMITTED, "ben", "sha256:e", "sha256:s", "{}", "", "");
+            store.changes().step(ANNA, submitted);
+            KeptChangeStep second = store.changes().step(ANNA, withdrawn);
+            KeptChangeStep third = store.changes().step(BEN, other);
+
+            assertEquals(2, second.step());
+            assertEquals(
+                    List.of(submitted, withdrawn),
+                    store.changes().steps("0091").stream()
+                            .map(KeptChangeStep::what)
+                            .toList());
+            assertEquals(List.of(third, second), store.changes().last());
+            assertEquals(List.of(), store.changes().steps("0093"));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void documentsOfAllCases_areReadNewestFirst(Engine engine) throws SQLException {
+        try (Store store = open(engine)) {
+            store.cases().save(ANNA, "c", Cases.NONE, "{}");
+            store.cases().save(ANNA, "d", Cases.NONE, "{}");
+            KeptDocument first = store.documents().keep(ANNA, advice("c"));
+            KeptDocument second = store.documents().keep(ANNA, advice("d"));
+            store.documents().keep(ANNA, new NewDocument(DocumentKind.PLAN, "c", 1, ORIGIN, "{}"));
+            assertEquals(List.of(second, first), store.documents().newest(DocumentKind.ADVICE, Page.newest(9)));
+            assertEquals(
+                    List.of(first),
+                    store.documents().newest(DocumentKind.ADVICE, Page.newest(9).after(second.stamp())));
+        }
+    }
+
+    private static NewDocument advice(String caseRef) {
+        return new NewDocument(DocumentKind.ADVICE, caseRef, 1, ORIGIN, "{}");
+    }
+
+    @ParameterizedTest
+    @EnumSource
     void whatIsDoneTogether_isKeptWhollyOrNotAtAll(Engine engine) throws SQLException {
         try (Store store = open(engine)) {
             assertThrows(

@@ -1,0 +1,20 @@
+package org.tunica.proposal;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** SHA-256 of a text in UTF-8, written {@code sha256:} and 64 hexadecimal digits. */
+final class Sha256 {
+    private Sha256() {}
+
+    static String of(String text) {
+        try {
+            MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
+            return "sha256:" + HexFormat.of().formatHex(sha256.digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
