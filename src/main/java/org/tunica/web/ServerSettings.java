@@ -1,6 +1,10 @@
 package org.tunica.web;
 
+import java.util.List;
+import java.util.Optional;
+import org.tunica.casefile.Fault;
 import org.tunica.casefile.Faults;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
 import org.tunica.knowledge.YamlText;
 
@@ -8,14 +12,24 @@ import org.tunica.knowledge.YamlText;
  * Everything a site can say of its server. Each part reads its own fields and has its own usual values.
  *
  * @param listening where it listens
+ * @param protection what stands between it and a network
+ * @param signIn how people stay signed in
+ * @param hospital the hospital's accounts, where they are used
+ * @param adviceWithoutSignIn whether programs on this machine may ask for advice and plans, of which nothing is kept,
+ *     without signing in
  */
-public record ServerSettings(Listening listening) {
+public record ServerSettings(
+        Listening listening,
+        Protection protection,
+        SignInRules signIn,
+        Optional<OpenIdConnect> hospital,
+        boolean adviceWithoutSignIn) {
     /** The word a file of settings must carry under {@code format}. */
     public static final String FORMAT = "tunica-server/1";
 
     /** What holds where nobody said anything. */
     public static ServerSettings usual() {
-        return new ServerSettings(Listening.USUAL);
+        return new ServerSettings(Listening.USUAL, Protection.NONE, SignInRules.USUAL, Optional.empty(), false);
     }
 
     /**
@@ -39,11 +53,43 @@ public record ServerSettings(Listening listening) {
         if (!format.isEmpty() && !format.equals(FORMAT)) {
             reader.fault("format", "must be \"" + FORMAT + "\"");
         }
-        return new ServerSettings(Listening.read(reader));
+        return new ServerSettings(
+                Listening.read(reader),
+                Protection.read(reader),
+                reader.object("signIn").map(SignInRules::read).orElse(SignInRules.USUAL),
+                reader.object("openIdConnect").map(OpenIdConnect::read),
+                reader.flag("adviceWithoutSignIn").orElse(false));
     }
 
     /** The same settings, listening elsewhere. */
     public ServerSettings with(Listening other) {
-        return new ServerSettings(other);
+        return new ServerSettings(other, protection, signIn, hospital, adviceWithoutSignIn);
+    }
+
+    /** The same settings, and programs on this machine may ask for advice without signing in. */
+    public ServerSettings withAdviceForAll() {
+        return new ServerSettings(listening, protection, signIn, hospital, true);
+    }
+
+    /** Whether users of this server sign in with passwords kept here. */
+    boolean passwords() {
+        return hospital.map(OpenIdConnect::localAccounts).orElse(true);
+    }
+
+    /**
+     * Refuses to listen to a network that nothing keeps others from reading along.
+     *
+     * @throws FaultyInput when the address is no loopback address and neither TLS nor a trusted proxy is named
+     */
+    void checkReach() {
+        if (!Loopback.is(listening.address()) && !protection.given()) {
+            throw new FaultyInput(
+                    "settings",
+                    List.of(new Fault(
+                            "address",
+                            "\"" + listening.address() + "\" can be reached from other machines, or is no address:"
+                                    + " passwords and patients' data would cross the network in the clear. Name a key"
+                                    + " store under tls, or the proxy that speaks TLS under trustedProxies")));
+        }
     }
 }

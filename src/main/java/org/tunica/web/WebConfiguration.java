@@ -10,5 +10,22 @@ import org.springframework.context.annotation.PropertySource;
 @Configuration(proxyBeanMethods = false)
 @EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
 @PropertySource("classpath:web/server.properties")
-@Import({ApiController.class, Problems.class, AccessRules.class, BodyLimit.class})
+@Import({
+    AccessRules.class,
+    ApiController.class,
+    AuditController.class,
+    BodyLimit.class,
+    CasesController.class,
+    DocumentsController.class,
+    Doors.class,
+    ErrorPages.class,
+    PageController.class,
+    Pages.class,
+    PasswordController.class,
+    Problems.class,
+    ProtectedWay.class,
+    SessionController.class,
+    UsersController.class,
+    Watching.class
+})
 class WebConfiguration {}
