@@ -45,7 +45,8 @@ public class NoteBenchmark {
     /** The note as data, the heat model run on every stretch. */
     @Benchmark
     public Document page() {
-        return tunica.note(tunica.readPlan("plan", plan), tunica.readDelivered("delivered", delivered))
+        return tunica.treatments()
+                .note(tunica.readPlan("plan", plan), tunica.treatments().readDelivered("delivered", delivered))
                 .page();
     }
 

@@ -101,19 +101,30 @@ final class JsonSchemas {
         this.known = known;
     }
 
-    /** The schema of a case. */
-    String ofCase() {
+    /** The schema of a contract. */
+    String of(Contract contract) {
+        return switch (contract) {
+            case CASE -> ofCase();
+            case ADVICE -> ofAdvice();
+            case PLAN -> ofPlan();
+            case DELIVERED -> ofDelivered();
+            case FOLLOWUP -> ofFollowUp();
+            case PAST -> ofPastCase();
+            case SIMILAR -> ofSimilar();
+            case AUDIT -> ofAudit();
+        };
+    }
+
+    private String ofCase() {
         return JsonOutput.of(named(entered(), CaseFile.class, CaseFile.FORMAT, "Tunica case"));
     }
 
-    /** The schema of a record of a delivered session. */
-    String ofDelivered() {
+    private String ofDelivered() {
         return JsonOutput.of(
                 named(entered(), DeliveredSession.class, DeliveredSession.FORMAT, "Tunica delivered session"));
     }
 
-    /** The schema of a plan, with the case inside. */
-    String ofPlan() {
+    private String ofPlan() {
         return JsonOutput.of(named(entered(), SessionPlan.class, SessionPlan.FORMAT, "Tunica plan"));
     }
 
@@ -136,13 +147,12 @@ final class JsonSchemas {
         return config;
     }
 
-    /** The schema of a follow-up. */
-    String ofFollowUp() {
+    private String ofFollowUp() {
         return JsonOutput.of(named(entered(), FollowUp.class, FollowUp.FORMAT, "Tunica follow-up"));
     }
 
     /** The schema of a past case, in which what could name someone has no place. */
-    String ofPastCase() {
+    private String ofPastCase() {
         SchemaGeneratorConfigBuilder config = entered();
         config.forFields().withIgnoreCheck(JsonSchemas::couldName);
         return JsonOutput.of(named(config, PastCase.class, PastCase.FORMAT, "Tunica past case"));
@@ -154,18 +164,15 @@ final class JsonSchemas {
                 .contains(field.getDeclaredName());
     }
 
-    /** The schema of an advice. */
-    String ofAdvice() {
+    private String ofAdvice() {
         return JsonOutput.of(named(written(), Advice.class, Advice.FORMAT, "Tunica advice"));
     }
 
-    /** The schema of past segments like those of a case. */
-    String ofSimilar() {
+    private String ofSimilar() {
         return JsonOutput.of(named(written(), SimilarCases.class, SimilarCases.FORMAT, "Tunica similar past cases"));
     }
 
-    /** The schema of an audit of outcomes. */
-    String ofAudit() {
+    private String ofAudit() {
         return JsonOutput.of(named(written(), Audit.class, Audit.FORMAT, "Tunica audit"));
     }
 

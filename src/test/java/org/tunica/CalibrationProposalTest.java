@@ -29,13 +29,13 @@ class CalibrationProposalTest {
     private static final String DEVICES = "knowledge/heat-devices.yaml";
 
     private static CalibrationReport fit(String... free) throws IOException {
-        return TUNICA.calibrate("some/folder/bench.csv", Files.readAllBytes(DEMO), List.of(free));
+        return TUNICA.heat().calibrate("some/folder/bench.csv", Files.readAllBytes(DEMO), List.of(free));
     }
 
     /** Put in place of the old entry and beside the other records, the draft loads and means what it says. */
     @Test
     void draft_isInTheFormTheReadersTake() throws IOException {
-        ProposedChange proposed = TUNICA.propose(fit(FILM));
+        ProposedChange proposed = TUNICA.heat().propose(fit(FILM));
         String[] documents = proposed.toYaml().split("\n---\n");
         assertEquals(2, documents.length);
         Map<String, String> texts = new TreeMap<>(Bundle.shipped().texts());
@@ -55,7 +55,7 @@ class CalibrationProposalTest {
     @Test
     void draft_saysWhereItComesFrom() throws IOException {
         CalibrationReport report = fit(FILM);
-        ProposedChange proposed = TUNICA.propose(report);
+        ProposedChange proposed = TUNICA.heat().propose(report);
         Quantity film = proposed.quantities().get(0);
         CalibrationReport.Spread spread = report.constants().get(0).spread().orElseThrow();
         assertEquals(ChangeRecord.Status.DRAFT, proposed.record().status());
@@ -76,7 +76,8 @@ class CalibrationProposalTest {
         CalibrationReport.Fitted film = report.constants().get(0);
         CalibrationReport.Together pair =
                 new CalibrationReport.Together(List.of(FILM, "heat.laser.efficiency"), OptionalDouble.of(0.97));
-        Quantity proposed = TUNICA.propose(with(report, true, atEdge(film), List.of(pair)))
+        Quantity proposed = TUNICA.heat()
+                .propose(with(report, true, atEdge(film), List.of(pair)))
                 .quantities()
                 .get(0);
         Quantity old = TUNICA.knowledge().quantity(FILM);
@@ -92,7 +93,7 @@ class CalibrationProposalTest {
     void restlessFit_proposesNothing() throws IOException {
         CalibrationReport report = fit(FILM);
         CalibrationReport restless = with(report, false, report.constants().get(0), report.notToldApart());
-        assertTrue(assertThrows(FaultyInput.class, () -> TUNICA.propose(restless))
+        assertTrue(assertThrows(FaultyInput.class, () -> TUNICA.heat().propose(restless))
                 .getMessage()
                 .contains("did not come to rest"));
     }
@@ -100,7 +101,7 @@ class CalibrationProposalTest {
     @Test
     void constantNotFixed_proposesNothing() throws IOException {
         CalibrationReport report = fit(FILM, "heat.laser.efficiency");
-        assertTrue(assertThrows(FaultyInput.class, () -> TUNICA.propose(report))
+        assertTrue(assertThrows(FaultyInput.class, () -> TUNICA.heat().propose(report))
                 .getMessage()
                 .contains("heat.laser.efficiency: is not fixed by these data"));
     }
@@ -133,8 +134,8 @@ class CalibrationProposalTest {
     @Test
     void withoutDate_nothingIsProposed() throws IOException {
         byte[] dateless = Files.readString(DEMO).replace("# date:", "# day:").getBytes(StandardCharsets.UTF_8);
-        CalibrationReport report = TUNICA.calibrate("bench.csv", dateless, List.of(FILM));
-        assertTrue(assertThrows(FaultyInput.class, () -> TUNICA.propose(report))
+        CalibrationReport report = TUNICA.heat().calibrate("bench.csv", dateless, List.of(FILM));
+        assertTrue(assertThrows(FaultyInput.class, () -> TUNICA.heat().propose(report))
                 .getMessage()
                 .contains("names no date"));
     }

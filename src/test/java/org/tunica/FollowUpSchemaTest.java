@@ -27,13 +27,13 @@ class FollowUpSchemaTest {
                     + "|\\$.*visits\\[\\d+\\].*\\.ref: .* is not a known word.*");
 
     private static final SchemaAgreement AGREEMENT = new SchemaAgreement(
-            SchemaAgreement.schema(TUNICA.followUpSchema()),
+            SchemaAgreement.schema(TUNICA.schema(Contract.FOLLOWUP)),
             FollowUpSchemaTest::faults,
             fault -> ONLY_THE_READER_SEES.matcher(fault).matches());
 
     @Test
     void itIsASchema() {
-        SchemaAgreement.isASchema(TUNICA.followUpSchema());
+        SchemaAgreement.isASchema(TUNICA.schema(Contract.FOLLOWUP));
     }
 
     @Test

@@ -65,8 +65,8 @@ class HostileWordsTest {
     void inADrawing_theyAreTextAndNoElement() throws Exception {
         CaseFile pregnant = TUNICA.readCase(
                 "case", CaseTree.soundLeg().set("patient.pregnant", true).bytes());
-        SegmentWindow window = TUNICA.heatWindow(pregnant, "L1", "laser-1470-radial");
-        byte[] svg = TUNICA.picture(window, 1000).svg();
+        SegmentWindow window = TUNICA.heat().heatWindow(pregnant, "L1", "laser-1470-radial");
+        byte[] svg = TUNICA.heat().picture(window, 1000).svg();
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
         Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg));

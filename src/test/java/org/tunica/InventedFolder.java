@@ -15,8 +15,9 @@ public final class InventedFolder {
     /** Writes the first cases of a made-up library as a case base. */
     public static List<PastCase> write(Path folder, int count) throws IOException {
         Tunica tunica = Tunica.shipped();
-        List<PastCase> cases = tunica.inventedLibrary(7).cases(count).toList();
-        String lines = cases.stream().map(tunica::toLine).collect(Collectors.joining("\n", "", "\n"));
+        List<PastCase> cases =
+                tunica.pastCases().inventedLibrary(7).cases(count).toList();
+        String lines = cases.stream().map(tunica.pastCases()::toLine).collect(Collectors.joining("\n", "", "\n"));
         Files.write(folder.resolve("cases.jsonl"), lines.getBytes(StandardCharsets.UTF_8));
         return cases;
     }

@@ -28,10 +28,10 @@ import tools.jackson.databind.json.JsonMapper;
 /** The published schemas and the reader must tell the same story. */
 class JsonSchemasTest {
     private static final Tunica TUNICA = Tunica.shipped();
-    private static final Schema CASE = SchemaAgreement.schema(TUNICA.caseSchema());
-    private static final Schema ADVICE = SchemaAgreement.schema(TUNICA.adviceSchema());
-    private static final Schema PLAN = SchemaAgreement.schema(TUNICA.planSchema());
-    private static final Schema DELIVERED = SchemaAgreement.schema(TUNICA.deliveredSchema());
+    private static final Schema CASE = SchemaAgreement.schema(TUNICA.schema(Contract.CASE));
+    private static final Schema ADVICE = SchemaAgreement.schema(TUNICA.schema(Contract.ADVICE));
+    private static final Schema PLAN = SchemaAgreement.schema(TUNICA.schema(Contract.PLAN));
+    private static final Schema DELIVERED = SchemaAgreement.schema(TUNICA.schema(Contract.DELIVERED));
     private static final JsonMapper JSON = new JsonMapper();
 
     /** What a schema cannot see, as it looks at one value at a time. */
@@ -69,10 +69,10 @@ class JsonSchemasTest {
 
     @Test
     void schemas_areValidAgainstTheirOwnSchema() {
-        SchemaAgreement.isASchema(TUNICA.caseSchema());
-        SchemaAgreement.isASchema(TUNICA.adviceSchema());
-        SchemaAgreement.isASchema(TUNICA.planSchema());
-        SchemaAgreement.isASchema(TUNICA.deliveredSchema());
+        SchemaAgreement.isASchema(TUNICA.schema(Contract.CASE));
+        SchemaAgreement.isASchema(TUNICA.schema(Contract.ADVICE));
+        SchemaAgreement.isASchema(TUNICA.schema(Contract.PLAN));
+        SchemaAgreement.isASchema(TUNICA.schema(Contract.DELIVERED));
     }
 
     @ParameterizedTest

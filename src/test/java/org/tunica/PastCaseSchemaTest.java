@@ -36,18 +36,19 @@ class PastCaseSchemaTest {
             + "|\\$.*\\.(ceap|ceapBefore): (?!must be a text).*");
 
     private static final SchemaAgreement AGREEMENT = new SchemaAgreement(
-            SchemaAgreement.schema(TUNICA.pastCaseSchema()),
+            SchemaAgreement.schema(TUNICA.schema(Contract.PAST)),
             PastCaseSchemaTest::faults,
             fault -> ONLY_THE_READER_SEES.matcher(fault).matches());
 
     @Test
     void itIsASchema() {
-        SchemaAgreement.isASchema(TUNICA.pastCaseSchema());
+        SchemaAgreement.isASchema(TUNICA.schema(Contract.PAST));
     }
 
     @Test
     void madeUpCasesKeepToIt() {
-        TUNICA.inventedLibrary(11)
+        TUNICA.pastCases()
+                .inventedLibrary(11)
                 .cases(300)
                 .forEach(one -> assertEquals(List.of(), SchemaAgreement.errors(AGREEMENT.schema(), tree(one))));
     }
@@ -55,10 +56,10 @@ class PastCaseSchemaTest {
     /** Of cases that between them hold heat, foam, two legs, a clot and complications. */
     @Test
     void oneChange_schemaAndReaderAgree() {
-        List<PastCase> cases = TUNICA.inventedLibrary(11).cases(400).toList();
+        List<PastCase> cases = TUNICA.pastCases().inventedLibrary(11).cases(400).toList();
         for (String holds : List.of("\"leedJPerCm\"", "\"stretches\"", "\"deepLumenPercent\"", "\"aliquots\"")) {
             PastCase one = cases.stream()
-                    .filter(each -> TUNICA.toLine(each).contains(holds))
+                    .filter(each -> TUNICA.pastCases().toLine(each).contains(holds))
                     .findFirst()
                     .orElseThrow();
             AGREEMENT.holdsAfterOneChange(tree(one), 900);
@@ -78,7 +79,7 @@ class PastCaseSchemaTest {
                     delivered.0.segments.0.incidentNote     | "slipped"
                     """)
     void couldName(String path, String value) {
-        CaseTree tree = tree(TUNICA.inventedLibrary(11).at(0)).set(path, new JsonMapper().readTree(value));
+        CaseTree tree = tree(TUNICA.pastCases().inventedLibrary(11).at(0)).set(path, new JsonMapper().readTree(value));
         assertFalse(SchemaAgreement.errors(AGREEMENT.schema(), tree).isEmpty());
         assertFalse(faults(tree).isEmpty());
     }
@@ -86,21 +87,22 @@ class PastCaseSchemaTest {
     /** The lines that show the format are those the generator makes today. */
     @Test
     void demo_isWhatTheGeneratorMakes() throws Exception {
-        String made = TUNICA.inventedLibrary(1)
+        String made = TUNICA.pastCases()
+                .inventedLibrary(1)
                 .cases(40)
-                .map(one -> TUNICA.toLine(one) + "\n")
+                .map(one -> TUNICA.pastCases().toLine(one) + "\n")
                 .reduce("", String::concat);
         assertEquals(made, Files.readString(Path.of("knowledge/demo/past-cases.jsonl")));
         assertTrue(made.lines().allMatch(line -> line.contains("\"invented\":true")));
     }
 
     private static CaseTree tree(PastCase one) {
-        return CaseTree.of(TUNICA.toLine(one).getBytes(StandardCharsets.UTF_8));
+        return CaseTree.of(TUNICA.pastCases().toLine(one).getBytes(StandardCharsets.UTF_8));
     }
 
     private static List<String> faults(CaseTree tree) {
         try {
-            TUNICA.readPastCase("past case", tree.bytes());
+            TUNICA.pastCases().readPastCase("past case", tree.bytes());
             return List.of();
         } catch (FaultyInput e) {
             return e.faults().stream().map(Fault::toString).toList();

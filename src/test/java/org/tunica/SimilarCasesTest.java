@@ -38,14 +38,14 @@ class SimilarCasesTest {
     @Test
     void caseOfTheBase_isFoundFirstByEachOfItsTreatedSegments() throws IOException {
         List<PastCase> cases = InventedFolder.write(folder, 40);
-        try (CaseLibrary library = TUNICA.cases(folder)) {
+        try (CaseLibrary library = TUNICA.likeness().cases(folder)) {
             assertEquals(40, cases.size());
             int asked = 0;
             for (PastCase pastCase : cases) {
                 List<String> treated = PastSegment.of(pastCase, TUNICA.knowledge()).stream()
                         .map(past -> past.segment().ref())
                         .toList();
-                SimilarCases similar = TUNICA.similar(pastCase.caseFile(), library, SimilarRequest.usual());
+                SimilarCases similar = TUNICA.likeness().similar(pastCase.caseFile(), library, SimilarRequest.usual());
                 for (SimilarCases.ForSegment segment : similar.segments()) {
                     List<SimilarAdvice.Nearest> nearest = segment.similar().nearest();
                     if (treated.contains(segment.ref()) && !nearest.isEmpty()) {
@@ -68,7 +68,7 @@ class SimilarCasesTest {
         CaseFile asked = cases.get(0).caseFile();
         String ref = asked.limbs().get(0).segments().get(0).ref();
         String technique = all.get(0).treated().technique();
-        try (CaseLibrary library = TUNICA.cases(folder)) {
+        try (CaseLibrary library = TUNICA.likeness().cases(folder)) {
             assertEquals(all.size(), library.size());
             SimilarFilter filter = new SimilarFilter(
                     Optional.of(technique),
@@ -76,7 +76,8 @@ class SimilarCasesTest {
                     Optional.of(true),
                     Optional.empty(),
                     Optional.empty());
-            SimilarAdvice found = TUNICA.similar(asked, library, new SimilarRequest(Optional.of(ref), filter, MANY))
+            SimilarAdvice found = TUNICA.likeness()
+                    .similar(asked, library, new SimilarRequest(Optional.of(ref), filter, MANY))
                     .segments()
                     .get(0)
                     .similar();
@@ -100,14 +101,14 @@ class SimilarCasesTest {
                         .contains("closed"))
                 .flatMap(pastCase -> PastSegment.of(pastCase, TUNICA.knowledge()).stream())
                 .count();
-        try (CaseLibrary library = TUNICA.cases(folder)) {
+        try (CaseLibrary library = TUNICA.likeness().cases(folder)) {
             SimilarRequest many = new SimilarRequest(Optional.empty(), SimilarFilter.ALL, MANY);
-            SimilarCases alone = TUNICA.similar("CLOSED", library, many);
+            SimilarCases alone = TUNICA.likeness().similar("CLOSED", library, many);
             assertEquals(holding, alone.byWords().orElseThrow().nearest().size());
             SimilarFilter words = new SimilarFilter(
                     Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of("closed"));
-            SimilarCases both =
-                    TUNICA.similar(cases.get(0).caseFile(), library, new SimilarRequest(Optional.empty(), words, MANY));
+            SimilarCases both = TUNICA.likeness()
+                    .similar(cases.get(0).caseFile(), library, new SimilarRequest(Optional.empty(), words, MANY));
             assertEquals(holding, both.segments().get(0).similar().considered());
         }
     }
@@ -117,9 +118,9 @@ class SimilarCasesTest {
         InventedFolder.write(folder, 30);
         CaseFile caseFile =
                 TUNICA.readCase("demo", Files.readAllBytes(Path.of("knowledge/demo/straight-thigh-trunk.json")));
-        try (CaseLibrary library = TUNICA.cases(folder)) {
+        try (CaseLibrary library = TUNICA.likeness().cases(folder)) {
             Advice plain = TUNICA.advise(caseFile);
-            Advice with = TUNICA.withSimilar(plain, caseFile, library);
+            Advice with = TUNICA.likeness().withSimilar(plain, caseFile, library);
             assertTrue(with.segments().stream()
                     .allMatch(segment ->
                             !segment.similar().orElseThrow().nearest().isEmpty()));
@@ -153,9 +154,12 @@ class SimilarCasesTest {
     void baseThatGrew_isIndexedAnew() throws IOException {
         List<PastCase> cases = InventedFolder.write(folder, 10);
         int before = size();
-        List<PastCase> more = TUNICA.inventedLibrary(8).cases(5).toList();
+        List<PastCase> more = TUNICA.pastCases().inventedLibrary(8).cases(5).toList();
         for (PastCase pastCase : more) {
-            Files.writeString(folder.resolve("cases.jsonl"), TUNICA.toLine(pastCase) + "\n", StandardOpenOption.APPEND);
+            Files.writeString(
+                    folder.resolve("cases.jsonl"),
+                    TUNICA.pastCases().toLine(pastCase) + "\n",
+                    StandardOpenOption.APPEND);
         }
         assertEquals(
                 before
@@ -168,7 +172,7 @@ class SimilarCasesTest {
     }
 
     private int size() {
-        try (CaseLibrary library = TUNICA.cases(folder)) {
+        try (CaseLibrary library = TUNICA.likeness().cases(folder)) {
             return library.size();
         }
     }
@@ -189,12 +193,13 @@ class SimilarCasesTest {
     void sameQuestion_sameBytes() throws IOException {
         List<PastCase> cases = InventedFolder.write(folder, 20);
         String first;
-        try (CaseLibrary library = TUNICA.cases(folder)) {
-            first = TUNICA.toJson(TUNICA.similar(cases.get(3).caseFile(), library, SimilarRequest.usual()));
+        try (CaseLibrary library = TUNICA.likeness().cases(folder)) {
+            first = TUNICA.toJson(TUNICA.likeness().similar(cases.get(3).caseFile(), library, SimilarRequest.usual()));
         }
-        try (CaseLibrary library = TUNICA.cases(folder)) {
+        try (CaseLibrary library = TUNICA.likeness().cases(folder)) {
             assertEquals(
-                    first, TUNICA.toJson(TUNICA.similar(cases.get(3).caseFile(), library, SimilarRequest.usual())));
+                    first,
+                    TUNICA.toJson(TUNICA.likeness().similar(cases.get(3).caseFile(), library, SimilarRequest.usual())));
         }
     }
 }

@@ -26,23 +26,29 @@ class WrittenSchemasTest {
     void similarCases_keepToTheirSchema() throws IOException {
         CaseFile caseFile =
                 TUNICA.readCase("case", Files.readAllBytes(Path.of("knowledge/demo/both-legs-many-segments.json")));
-        try (CaseLibrary library = TUNICA.inventedCases()) {
-            holds(TUNICA.similarSchema(), TUNICA.toJson(TUNICA.similar(caseFile, library, SimilarRequest.usual())));
-            holds(TUNICA.similarSchema(), TUNICA.toJson(TUNICA.similar("pain", library, SimilarRequest.usual())));
+        try (CaseLibrary library = TUNICA.likeness().inventedCases()) {
+            holds(
+                    TUNICA.schema(Contract.SIMILAR),
+                    TUNICA.toJson(TUNICA.likeness().similar(caseFile, library, SimilarRequest.usual())));
+            holds(
+                    TUNICA.schema(Contract.SIMILAR),
+                    TUNICA.toJson(TUNICA.likeness().similar("pain", library, SimilarRequest.usual())));
         }
     }
 
     @Test
     void audit_keepsToItsSchema() {
-        InventedLibrary library = TUNICA.inventedLibrary(InventedLibrary.USUAL_SEED);
-        holds(TUNICA.auditSchema(), TUNICA.toJson(TUNICA.audit(library.cases(300), AuditQuestion.ALL)));
+        InventedLibrary library = TUNICA.pastCases().inventedLibrary(InventedLibrary.USUAL_SEED);
+        holds(
+                TUNICA.schema(Contract.AUDIT),
+                TUNICA.toJson(TUNICA.audits().audit(library.cases(300), AuditQuestion.ALL)));
         AuditQuestion compared = new AuditQuestion(
                 Optional.empty(),
                 Optional.empty(),
                 OptionalInt.of(2015),
                 OptionalInt.empty(),
                 List.of("laser-1470-radial", "rf-segmental-7cm"));
-        holds(TUNICA.auditSchema(), TUNICA.toJson(TUNICA.audit(library.cases(300), compared)));
+        holds(TUNICA.schema(Contract.AUDIT), TUNICA.toJson(TUNICA.audits().audit(library.cases(300), compared)));
     }
 
     private static void holds(String text, String written) {

@@ -69,8 +69,8 @@ final class AdviseCommand implements Callable<Integer> {
     }
 
     private Advice withCases(Tunica tunica, CaseFile caseFile, Advice advice) {
-        try (CaseLibrary library = tunica.cases(cases.orElseThrow())) {
-            return tunica.withSimilar(advice, caseFile, library);
+        try (CaseLibrary library = tunica.likeness().cases(cases.orElseThrow())) {
+            return tunica.likeness().withSimilar(advice, caseFile, library);
         }
     }
 }

@@ -83,13 +83,18 @@ final class AuditCommand implements Callable<Integer> {
         if (pdf.isEmpty() && html.isEmpty() && svg.isEmpty()) {
             spec.commandLine()
                     .getOut()
-                    .print(json ? tunica.toJson(audit) : new PaperText(width).of(tunica.text(audit)));
+                    .print(
+                            json
+                                    ? tunica.toJson(audit)
+                                    : new PaperText(width).of(tunica.audits().text(audit)));
             return 0;
         }
-        pdf.ifPresent(file -> OutputFile.replacing(file).write(tunica.toPdf(tunica.page(audit))));
+        pdf.ifPresent(file ->
+                OutputFile.replacing(file).write(tunica.toPdf(tunica.audits().page(audit))));
         html.ifPresent(file -> OutputFile.replacing(file)
-                .write(tunica.toHtml(tunica.page(audit)).getBytes(StandardCharsets.UTF_8)));
-        svg.ifPresent(folder -> tunica.charts(audit, WindowPicture.USUAL_WIDTH_PX)
+                .write(tunica.toHtml(tunica.audits().page(audit)).getBytes(StandardCharsets.UTF_8)));
+        svg.ifPresent(folder -> tunica.audits()
+                .charts(audit, WindowPicture.USUAL_WIDTH_PX)
                 .forEach((name, picture) ->
                         OutputFile.replacing(folder + "/" + name + ".svg").write(picture.svg())));
         return 0;
@@ -97,12 +102,16 @@ final class AuditCommand implements Callable<Integer> {
 
     private Audit audit(Tunica tunica, AuditQuestion question) {
         if (folder.isEmpty()) {
-            return tunica.audit(
-                    tunica.inventedLibrary(InventedLibrary.USUAL_SEED).cases(InventedLibrary.USUAL_COUNT), question);
+            return tunica.audits()
+                    .audit(
+                            tunica.pastCases()
+                                    .inventedLibrary(InventedLibrary.USUAL_SEED)
+                                    .cases(InventedLibrary.USUAL_COUNT),
+                            question);
         }
         try (ProgressBar bar =
                 ProgressBar.atTerminal("reading", spec.commandLine().getErr())) {
-            return tunica.audit(tunica.caseBase(CasesFolder.path(folder.get())), question, bar);
+            return tunica.audits().audit(tunica.pastCases().caseBase(CasesFolder.path(folder.get())), question, bar);
         }
     }
 

@@ -58,10 +58,10 @@ final class CalibrateCommand implements Callable<Integer> {
         TextWidth.check(width, spec);
         Optional<OutputFile> out = proposal.map(OutputFile::fresh);
         Tunica tunica = Tunica.shipped();
-        CalibrationReport report = tunica.calibrate(file, InputFile.read(file), free);
+        CalibrationReport report = tunica.heat().calibrate(file, InputFile.read(file), free);
         spec.commandLine().getOut().print(new CalibrationText(tunica.knowledge(), width).of(report));
         if (out.isPresent()) {
-            out.get().write(tunica.propose(report).toYaml().getBytes(StandardCharsets.UTF_8));
+            out.get().write(tunica.heat().propose(report).toYaml().getBytes(StandardCharsets.UTF_8));
             spec.commandLine().getOut().println("Proposal written to " + proposal.orElseThrow() + ".");
         }
         return 0;

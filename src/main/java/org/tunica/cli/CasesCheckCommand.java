@@ -45,8 +45,9 @@ final class CasesCheckCommand implements Callable<Integer> {
         try (ProgressBar bar =
                 ProgressBar.atTerminal("checking", spec.commandLine().getErr())) {
             CaseCount count = what.file != null
-                    ? tunica.checkCases(CasesFolder.path(what.file), bar)
-                    : tunica.caseBase(CasesFolder.path(String.valueOf(what.folder)))
+                    ? tunica.pastCases().checkCases(CasesFolder.path(what.file), bar)
+                    : tunica.pastCases()
+                            .caseBase(CasesFolder.path(String.valueOf(what.folder)))
                             .check(bar);
             String name = what.file != null ? what.file : String.valueOf(what.folder);
             spec.commandLine().getOut().print(new CasesText(tunica.knowledge()).checked(count, name));

@@ -62,8 +62,8 @@ final class CasesCoarsenCommand implements Callable<Integer> {
         List<WaitingCase> waiting = CasesFolder.read(tunica, lines);
         for (int i = 0; i < lines.size(); i++) {
             if (waiting.get(i).id().equals(id)) {
-                WaitingCase coarser = tunica.coarser(waiting.get(i), set(), new HashSet<>(without));
-                room.replace(lines.get(i), tunica.toLine(coarser));
+                WaitingCase coarser = tunica.pastCases().coarser(waiting.get(i), set(), new HashSet<>(without));
+                room.replace(lines.get(i), tunica.pastCases().toLine(coarser));
                 spec.commandLine().getOut().println("Less is told of " + id + " now; look at it again.");
                 return 0;
             }

@@ -26,7 +26,7 @@ final class CasesFolder {
     private String folder = "";
 
     CaseBase base(Tunica tunica) {
-        return tunica.caseBase(path(folder));
+        return tunica.pastCases().caseBase(path(folder));
     }
 
     /** What is in the base; nothing where there is none yet. */
@@ -45,8 +45,10 @@ final class CasesFolder {
     static List<WaitingCase> read(Tunica tunica, List<WaitingRoom.Line> lines) {
         List<WaitingCase> waiting = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            waiting.add(tunica.readWaitingCase(
-                    WaitingRoom.FILE + ", line " + (i + 1), lines.get(i).text().getBytes(StandardCharsets.UTF_8)));
+            waiting.add(tunica.pastCases()
+                    .readWaitingCase(
+                            WaitingRoom.FILE + ", line " + (i + 1),
+                            lines.get(i).text().getBytes(StandardCharsets.UTF_8)));
         }
         return waiting;
     }

@@ -56,7 +56,7 @@ final class CasesInventCommand implements Callable<Integer> {
         try (ProgressBar bar =
                 ProgressBar.atTerminal("inventing", spec.commandLine().getErr())) {
             Imported imported = cases.base(tunica)
-                    .add(tunica.inventedLibrary(seed).cases(count).peek(one -> {
+                    .add(tunica.pastCases().inventedLibrary(seed).cases(count).peek(one -> {
                         if (made.incrementAndGet() % TOLD_EVERY == 0) {
                             bar.at(made.get(), count, made.get());
                         }

@@ -53,7 +53,8 @@ final class CasesReleaseCommand implements Callable<Integer> {
                 .filter(line -> asked.contains(line.digest()))
                 .toList();
         everyDigestIsOfALine(asked, seen);
-        List<PastCase> released = tunica.release(folder.released(tunica)).of(CasesFolder.read(tunica, seen));
+        List<PastCase> released =
+                tunica.pastCases().release(folder.released(tunica)).of(CasesFolder.read(tunica, seen));
         folder.base(tunica).add(released);
         room.remove(asked);
         spec.commandLine()

@@ -39,7 +39,7 @@ final class CasesReportCommand implements Callable<Integer> {
     public Integer call() {
         TextWidth.check(width, spec);
         Tunica tunica = Tunica.shipped();
-        AnonymityReport report = tunica.anonymityReport(folder.released(tunica));
+        AnonymityReport report = tunica.pastCases().anonymityReport(folder.released(tunica));
         spec.commandLine().getOut().print(json ? tunica.toJson(report) : new AnonymityText(width).of(report));
         return 0;
     }

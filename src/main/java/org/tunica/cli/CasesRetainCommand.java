@@ -69,15 +69,16 @@ final class CasesRetainCommand implements Callable<Integer> {
         Finished finished = new Finished(
                 tunica.readPlan(files.get(0), plan).caseFile(),
                 files.subList(1, last).stream()
-                        .map(file -> tunica.readDelivered(file, InputFile.read(file)))
+                        .map(file -> tunica.treatments().readDelivered(file, InputFile.read(file)))
                         .toList(),
-                tunica.readFollowUp(files.get(last), InputFile.read(files.get(last))),
+                tunica.treatments().readFollowUp(files.get(last), InputFile.read(files.get(last))),
                 year == 0 ? OptionalInt.empty() : OptionalInt.of(year),
                 site,
                 invented,
                 notes);
-        WaitingCase waiting = tunica.anonymise(finished, tunica.readTreated(files.get(0), plan), new RandomIds());
-        folder.room().add(tunica.toLine(waiting));
+        WaitingCase waiting = tunica.pastCases()
+                .anonymise(finished, tunica.treatments().readTreated(files.get(0), plan), new RandomIds());
+        folder.room().add(tunica.pastCases().toLine(waiting));
         spec.commandLine()
                 .getOut()
                 .println("The case waits as " + waiting.id()

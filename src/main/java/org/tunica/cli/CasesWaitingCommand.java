@@ -47,7 +47,8 @@ final class CasesWaitingCommand implements Callable<Integer> {
         Tunica tunica = Tunica.shipped();
         List<WaitingRoom.Line> lines = folder.room().lines();
         List<WaitingCase> waiting = CasesFolder.read(tunica, lines);
-        List<Release.Place> places = tunica.release(folder.released(tunica)).places(waiting);
+        List<Release.Place> places =
+                tunica.pastCases().release(folder.released(tunica)).places(waiting);
         WaitingText text = new WaitingText(width);
         spec.commandLine()
                 .getOut()

@@ -52,10 +52,13 @@ final class FollowUpCommand implements Callable<Integer> {
         byte[] seen = InputFile.read(files.get(last));
         Tunica tunica = Tunica.shipped();
         List<DeliveredSession> delivered = files.subList(1, last).stream()
-                .map(file -> tunica.readDelivered(file, InputFile.read(file)))
+                .map(file -> tunica.treatments().readDelivered(file, InputFile.read(file)))
                 .toList();
-        Treatment treatment = tunica.treatment(
-                tunica.readTreated(files.get(0), plan), delivered, tunica.readFollowUp(files.get(last), seen));
+        Treatment treatment = tunica.treatments()
+                .treatment(
+                        tunica.treatments().readTreated(files.get(0), plan),
+                        delivered,
+                        tunica.treatments().readFollowUp(files.get(last), seen));
         spec.commandLine()
                 .getOut()
                 .print(json ? tunica.toJson(treatment) : new FollowUpText(tunica.knowledge(), width).of(treatment));

@@ -81,7 +81,8 @@ final class NoteCommand implements Callable<Integer> {
         byte[] plan = InputFile.read(planFile);
         byte[] delivered = InputFile.read(deliveredFile);
         Tunica tunica = Tunica.shipped();
-        Document page = tunica.note(tunica.readPlan(planFile, plan), tunica.readDelivered(deliveredFile, delivered))
+        Document page = tunica.treatments()
+                .note(tunica.readPlan(planFile, plan), tunica.treatments().readDelivered(deliveredFile, delivered))
                 .page();
         if (target.isPresent()) {
             target.get().write(bytes(tunica, page));

@@ -61,7 +61,7 @@ final class SheetCommand implements Callable<Integer> {
         }
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
-        Document sheet = tunica.sheet(tunica.readCase(file, bytes), chosen);
+        Document sheet = tunica.treatments().sheet(tunica.readCase(file, bytes), chosen);
         if (out.isEmpty()) {
             spec.commandLine().getOut().print(new PaperText(width).of(sheet));
         } else {

@@ -84,16 +84,20 @@ final class SimilarCommand implements Callable<Integer> {
         SimilarFilter filter = new SimilarFilter(
                 technique, outcome, Optional.empty(), site, file.isPresent() ? words : Optional.empty());
         SimilarRequest request = new SimilarRequest(segment, filter, top);
-        try (CaseLibrary library = cases.map(tunica::cases).orElseGet(tunica::inventedCases)) {
+        try (CaseLibrary library = cases.map(tunica.likeness()::cases).orElseGet(tunica.likeness()::inventedCases)) {
             SimilarCases similar = bytes.isPresent()
-                    ? tunica.similar(tunica.readCase(file.orElseThrow(), bytes.get()), library, request)
-                    : tunica.similar(words.orElseThrow(), library, request);
+                    ? tunica.likeness().similar(tunica.readCase(file.orElseThrow(), bytes.get()), library, request)
+                    : tunica.likeness().similar(words.orElseThrow(), library, request);
             spec.commandLine()
                     .getOut()
                     .print(
                             json
                                     ? tunica.toJson(similar)
-                                    : new SimilarText(width, why, tunica.happenedPage()).of(similar));
+                                    : new SimilarText(
+                                                    width,
+                                                    why,
+                                                    tunica.likeness().happenedPage())
+                                            .of(similar));
         }
         return 0;
     }

@@ -67,7 +67,7 @@ final class WindowCommand implements Callable<Integer> {
         TextWidth.check(columns, spec);
         Tunica tunica = Tunica.shipped();
         SegmentWindow window = window(tunica);
-        spec.commandLine().getOut().print(new WindowText(window, tunica.words(window), columns).text());
+        spec.commandLine().getOut().print(new WindowText(window, tunica.heat().words(window), columns).text());
         return 0;
     }
 
@@ -82,13 +82,13 @@ final class WindowCommand implements Callable<Integer> {
         }
         OutputFile target = OutputFile.replacing(out);
         Tunica tunica = Tunica.shipped();
-        WindowPicture picture = tunica.picture(window(tunica), pixels);
+        WindowPicture picture = tunica.heat().picture(window(tunica), pixels);
         target.write(svg ? picture.svg() : picture.png());
         return 0;
     }
 
     private SegmentWindow window(Tunica tunica) {
-        return tunica.heatWindow(tunica.readCase(file, InputFile.read(file)), segment, technique);
+        return tunica.heat().heatWindow(tunica.readCase(file, InputFile.read(file)), segment, technique);
     }
 
     private boolean ends(String ending) {

@@ -7,6 +7,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import org.tunica.Contract;
 import org.tunica.Tunica;
 
 /** The contracts of the files over HTTP: what a command prints as JSON, this answers. */
@@ -36,17 +37,7 @@ final class ApiController {
     /** The JSON Schema of a contract. */
     @GetMapping("/schemas/{contract}")
     String schema(@PathVariable String contract) {
-        return switch (contract) {
-            case "case" -> tunica.caseSchema();
-            case "advice" -> tunica.adviceSchema();
-            case "plan" -> tunica.planSchema();
-            case "delivered" -> tunica.deliveredSchema();
-            case "followup" -> tunica.followUpSchema();
-            case "past" -> tunica.pastCaseSchema();
-            case "similar" -> tunica.similarSchema();
-            case "audit" -> tunica.auditSchema();
-            default -> throw new UnknownContract(contract);
-        };
+        return Contract.named(contract).map(tunica::schema).orElseThrow(() -> new UnknownContract(contract));
     }
 
     /** Nothing is known by that name. */

@@ -25,7 +25,9 @@ class AuditCommandTest {
     @BeforeAll
     static void base() {
         Tunica tunica = Tunica.shipped();
-        tunica.caseBase(folder).add(tunica.inventedLibrary(3).cases(150));
+        tunica.pastCases()
+                .caseBase(folder)
+                .add(tunica.pastCases().inventedLibrary(3).cases(150));
     }
 
     @Test

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tunica.CaseTree;
+import org.tunica.Contract;
 import org.tunica.Tunica;
 import org.tunica.plan.Advice;
 import org.tunica.plan.OptionAdvice;
@@ -156,7 +157,7 @@ class MainTest {
         refuses(Run.of("advize", TRUNK), "Did you mean");
         refuses(
                 Run.of("schema", "cse"),
-                "must be case, advice, plan, delivered, followup, past, similar or audit, is \"cse\"");
+                "must be one of case, advice, plan, delivered, followup, past, similar, audit, is \"cse\"");
         refuses(Run.of("schema"), "Missing required parameter: 'CONTRACT'");
     }
 
@@ -182,8 +183,8 @@ class MainTest {
     @Test
     void schema_isThatOfTheFrontDoor() {
         Tunica tunica = Tunica.shipped();
-        assertEquals(new Run(0, tunica.caseSchema(), ""), Run.of("schema", "case"));
-        assertEquals(new Run(0, tunica.adviceSchema(), ""), Run.of("schema", "advice"));
+        assertEquals(new Run(0, tunica.schema(Contract.CASE), ""), Run.of("schema", "case"));
+        assertEquals(new Run(0, tunica.schema(Contract.ADVICE), ""), Run.of("schema", "advice"));
     }
 
     @Test

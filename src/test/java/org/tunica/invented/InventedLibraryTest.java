@@ -11,7 +11,7 @@ import org.tunica.pastcases.PastCase;
 
 class InventedLibraryTest {
     private static final Tunica TUNICA = Tunica.shipped();
-    private static final InventedLibrary LIBRARY = TUNICA.inventedLibrary(7);
+    private static final InventedLibrary LIBRARY = TUNICA.pastCases().inventedLibrary(7);
 
     @Test
     void everyCase_saysThatItIsInvented() {
@@ -24,16 +24,16 @@ class InventedLibraryTest {
     @Test
     void caseIsTheSame_byItsSeedAndNumberAlone() {
         List<PastCase> inOrder = LIBRARY.cases(50).toList();
-        assertEquals(inOrder.get(37), TUNICA.inventedLibrary(7).at(37));
-        assertTrue(!inOrder.get(37).equals(TUNICA.inventedLibrary(8).at(37)));
+        assertEquals(inOrder.get(37), TUNICA.pastCases().inventedLibrary(7).at(37));
+        assertTrue(!inOrder.get(37).equals(TUNICA.pastCases().inventedLibrary(8).at(37)));
         assertEquals(50, inOrder.stream().map(PastCase::id).distinct().count());
     }
 
     @Test
     void everyCase_isReadBackUnchanged() {
         LIBRARY.cases(3_000).forEach(one -> {
-            byte[] line = TUNICA.toLine(one).getBytes(StandardCharsets.UTF_8);
-            assertEquals(one, TUNICA.readPastCase(one.id(), line));
+            byte[] line = TUNICA.pastCases().toLine(one).getBytes(StandardCharsets.UTF_8);
+            assertEquals(one, TUNICA.pastCases().readPastCase(one.id(), line));
         });
     }
 }

@@ -31,7 +31,7 @@ class InventedMarginalsTest {
 
     @BeforeAll
     static void draw() {
-        TUNICA.inventedLibrary(424_242).cases(CASES).forEach(one -> {
+        TUNICA.pastCases().inventedLibrary(424_242).cases(CASES).forEach(one -> {
             ALL.add(one);
             one.caseFile().limbs().forEach(limb -> {
                 FIRST.add(limb.segments().get(0));

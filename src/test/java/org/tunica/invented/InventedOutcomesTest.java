@@ -22,7 +22,7 @@ import org.tunica.treatment.FollowUpLimits;
 /** What became of 20,000 made-up cases follows the rates asked, within limits that chance alone passes once in 10,000. */
 class InventedOutcomesTest {
     private static final Tunica TUNICA = Tunica.shipped();
-    private static final InventedLibrary LIBRARY = TUNICA.inventedLibrary(20261127);
+    private static final InventedLibrary LIBRARY = TUNICA.pastCases().inventedLibrary(20261127);
     private static final FollowUpLimits LIMITS = FollowUpLimits.of(TUNICA.knowledge());
     private static final int CASES = 20_000;
 

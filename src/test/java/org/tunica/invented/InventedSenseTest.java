@@ -32,7 +32,7 @@ class InventedSenseTest {
     private static final Tunica TUNICA = Tunica.shipped();
     private static final Knowledge KNOWLEDGE = TUNICA.knowledge();
     private static final List<PastCase> CASES =
-            TUNICA.inventedLibrary(99).cases(6_000).toList();
+            TUNICA.pastCases().inventedLibrary(99).cases(6_000).toList();
 
     private record Done(PastCase of, Segment segment, DeliveredSegment given, Technique technique) {
         boolean family(Family family) {
@@ -64,8 +64,8 @@ class InventedSenseTest {
     @Test
     void everyCase_isReadBackUnchanged() {
         CASES.stream().limit(3_000).forEach(one -> {
-            byte[] line = TUNICA.toLine(one).getBytes(StandardCharsets.UTF_8);
-            assertEquals(one, TUNICA.readPastCase(one.id(), line));
+            byte[] line = TUNICA.pastCases().toLine(one).getBytes(StandardCharsets.UTF_8);
+            assertEquals(one, TUNICA.pastCases().readPastCase(one.id(), line));
         });
     }
 

@@ -14,8 +14,8 @@ class AnonymityReportTest {
     private static final Tunica TUNICA = Tunica.shipped();
     private static final int CASES = 400;
     private static final List<PastCase> LIBRARY =
-            TUNICA.inventedLibrary(1).cases(CASES).toList();
-    private static final AnonymityReport REPORT = TUNICA.anonymityReport(LIBRARY::forEach);
+            TUNICA.pastCases().inventedLibrary(1).cases(CASES).toList();
+    private static final AnonymityReport REPORT = TUNICA.pastCases().anonymityReport(LIBRARY::forEach);
 
     @Test
     void everyCaseIsCounted_andEveryOneIsInvented() {
@@ -51,7 +51,7 @@ class AnonymityReportTest {
 
     @Test
     void emptyBase_hasNoGroups() {
-        AnonymityReport empty = TUNICA.anonymityReport(EachCase.NONE);
+        AnonymityReport empty = TUNICA.pastCases().anonymityReport(EachCase.NONE);
         assertEquals(List.of(0, 0, 0), List.of(empty.cases(), empty.k(), empty.below()));
     }
 }

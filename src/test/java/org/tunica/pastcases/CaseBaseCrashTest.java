@@ -22,9 +22,9 @@ import org.tunica.Tunica;
 class CaseBaseCrashTest {
     private static final Tunica TUNICA = Tunica.shipped();
     private static final List<PastCase> OLD =
-            TUNICA.inventedLibrary(5).cases(20).toList();
+            TUNICA.pastCases().inventedLibrary(5).cases(20).toList();
     private static final List<PastCase> NEW =
-            TUNICA.inventedLibrary(6).cases(20).toList();
+            TUNICA.pastCases().inventedLibrary(6).cases(20).toList();
 
     @TempDir
     private Path folder;
@@ -35,7 +35,7 @@ class CaseBaseCrashTest {
     void errorAtAStage_leavesTheOldBaseOrTheNewOne(NewBase.Stage last) {
         base().add(OLD);
         String old = whole();
-        CaseBase failing = new CaseBase(folder, TUNICA.knowledge(), TUNICA::toLine, stage -> {
+        CaseBase failing = new CaseBase(folder, TUNICA.knowledge(), TUNICA.pastCases()::toLine, stage -> {
             if (stage == last) {
                 throw new UncheckedIOException(new IOException("no more paper"));
             }
@@ -102,7 +102,7 @@ class CaseBaseCrashTest {
     }
 
     private CaseBase base() {
-        return TUNICA.caseBase(folder);
+        return TUNICA.pastCases().caseBase(folder);
     }
 
     private String whole() {
@@ -133,14 +133,14 @@ class CaseBaseCrashTest {
         private Adder() {}
 
         public static void main(String[] args) {
-            CaseBase base = new CaseBase(Path.of(args[0]), TUNICA.knowledge(), TUNICA::toLine, stage -> {
+            CaseBase base = new CaseBase(Path.of(args[0]), TUNICA.knowledge(), TUNICA.pastCases()::toLine, stage -> {
                 if (stage.name().equals(args[1])) {
                     Runtime.getRuntime().halt(HALTED);
                 }
             });
             base.add(NEW);
             for (long seed = ProcessHandle.current().pid(); ; seed++) {
-                base.add(TUNICA.inventedLibrary(seed * 1_000_003).cases(20));
+                base.add(TUNICA.pastCases().inventedLibrary(seed * 1_000_003).cases(20));
             }
         }
     }

@@ -31,8 +31,9 @@ import org.tunica.casefile.FaultyInput;
 class CaseBaseTest {
     private static final Tunica TUNICA = Tunica.shipped();
     private static final List<PastCase> CASES =
-            TUNICA.inventedLibrary(3).cases(40).toList();
-    private static final List<String> LINES = CASES.stream().map(TUNICA::toLine).toList();
+            TUNICA.pastCases().inventedLibrary(3).cases(40).toList();
+    private static final List<String> LINES =
+            CASES.stream().map(TUNICA.pastCases()::toLine).toList();
 
     @TempDir
     private Path folder;
@@ -41,7 +42,7 @@ class CaseBaseTest {
 
     @BeforeEach
     void base() {
-        base = TUNICA.caseBase(folder.resolve("base"));
+        base = TUNICA.pastCases().caseBase(folder.resolve("base"));
     }
 
     @Test
@@ -146,7 +147,7 @@ class CaseBaseTest {
         base.importFrom(packed, CaseProgress.NONE);
         assertEquals(text(LINES), exported(CaseFilter.ALL));
         Path half = Files.write(folder.resolve("half"), Arrays.copyOf(packed(text(LINES)), 9_000));
-        CaseBase other = TUNICA.caseBase(folder.resolve("other"));
+        CaseBase other = TUNICA.pastCases().caseBase(folder.resolve("other"));
         assertTrue(assertThrows(FaultyInput.class, () -> other.importFrom(half, CaseProgress.NONE))
                 .getMessage()
                 .contains("damaged or cut short"));
@@ -159,7 +160,7 @@ class CaseBaseTest {
         String expected = text(CASES.stream()
                 .filter(one -> one.year().orElseThrow() == 2022
                         && one.delivered().toString().contains("foam-polidocanol"))
-                .map(TUNICA::toLine)
+                .map(TUNICA.pastCases()::toLine)
                 .toList());
         assertTrue(!expected.isEmpty());
         assertEquals(expected, exported(foam));
@@ -218,7 +219,7 @@ class CaseBaseTest {
     @Test
     void folderThatCannotBe_isNamed() throws IOException {
         Files.writeString(folder.resolve("file"), "no folder");
-        CaseBase nowhere = TUNICA.caseBase(folder.resolve("file"));
+        CaseBase nowhere = TUNICA.pastCases().caseBase(folder.resolve("file"));
         assertTrue(assertThrows(FaultyInput.class, () -> nowhere.add(CASES))
                 .getMessage()
                 .contains("file"));

@@ -37,9 +37,9 @@ class PastCaseReaderTest {
     @Test
     void pastCase_readsBackTheSame() {
         PastCase read = read(INVENTED);
-        String written = TUNICA.toLine(read);
+        String written = TUNICA.pastCases().toLine(read);
         assertEquals(read, read(written));
-        assertEquals(written, TUNICA.toLine(read(written)), "the same bytes again");
+        assertEquals(written, TUNICA.pastCases().toLine(read(written)), "the same bytes again");
         assertTrue(written.indexOf('\n') < 0, "one line");
     }
 
@@ -94,7 +94,7 @@ class PastCaseReaderTest {
     }
 
     private static PastCase read(String text) {
-        return TUNICA.readPastCase("past case", text.getBytes(StandardCharsets.UTF_8));
+        return TUNICA.pastCases().readPastCase("past case", text.getBytes(StandardCharsets.UTF_8));
     }
 
     private static List<String> places(String text) {

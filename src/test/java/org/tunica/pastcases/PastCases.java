@@ -8,6 +8,8 @@ final class PastCases {
     private PastCases() {}
 
     static PastCase invented() {
-        return Tunica.shipped().readPastCase("past case", PastCaseReaderTest.INVENTED.getBytes(StandardCharsets.UTF_8));
+        return Tunica.shipped()
+                .pastCases()
+                .readPastCase("past case", PastCaseReaderTest.INVENTED.getBytes(StandardCharsets.UTF_8));
     }
 }

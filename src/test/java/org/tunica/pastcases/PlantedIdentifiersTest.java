@@ -47,9 +47,9 @@ class PlantedIdentifiersTest {
             }
             Written written = written(notes);
             WaitingCase waiting = anonymise(written.finished());
-            String kept = TUNICA.toLine(waiting);
+            String kept = TUNICA.pastCases().toLine(waiting);
             found.addAll(leaks.in(values(kept), written.identifiers()));
-            found.addAll(leaks.in(values(TUNICA.toLine(waiting.released())), written.identifiers()));
+            found.addAll(leaks.in(values(TUNICA.pastCases().toLine(waiting.released())), written.identifiers()));
             identifiers += written.identifiers().size();
             assertTrue(kept.contains("[...]"), "something was there");
         }
@@ -115,7 +115,7 @@ class PlantedIdentifiersTest {
                 PastCaseReaderTest.INVENTED.replace("no pain", name))) {
             FaultyInput told = assertThrows(
                     FaultyInput.class,
-                    () -> TUNICA.readPastCase("line 1", faulty.getBytes(StandardCharsets.UTF_8)),
+                    () -> TUNICA.pastCases().readPastCase("line 1", faulty.getBytes(StandardCharsets.UTF_8)),
                     faulty);
             assertEquals(List.of(), leaks.in(told.getMessage(), List.of(name)), told.getMessage());
         }
@@ -146,7 +146,8 @@ class PlantedIdentifiersTest {
     }
 
     private DeliveredSession session(List<String> identifiers) throws IOException {
-        DeliveredSession demo = TUNICA.readDelivered("delivered", demo("delivered/both-legs-many-segments.json"));
+        DeliveredSession demo =
+                TUNICA.treatments().readDelivered("delivered", demo("delivered/both-legs-many-segments.json"));
         List<DeliveredSegment> segments = demo.segments().stream()
                 .map(segment -> segment.notDone().isPresent()
                         ? Doing.with(segment, Optional.of(text(identifiers)), Optional.empty())
@@ -182,7 +183,7 @@ class PlantedIdentifiersTest {
     }
 
     private WaitingCase anonymise(Finished finished) throws IOException {
-        return TUNICA.anonymise(finished, planned(), () -> String.format("p-%024x", ids++));
+        return TUNICA.pastCases().anonymise(finished, planned(), () -> String.format("p-%024x", ids++));
     }
 
     /** What was delivered, as if planned: a plan of its own would take longer than all the rest. */

@@ -34,13 +34,13 @@ class WindowPictureTest {
     }
 
     private static SegmentWindow window(CaseTree tree, String technique) {
-        return TUNICA.heatWindow(TUNICA.readCase("case", tree.bytes()), "L1", technique);
+        return TUNICA.heat().heatWindow(TUNICA.readCase("case", tree.bytes()), "L1", technique);
     }
 
     @Test
     void documentationExample_aWindowAsSvg() throws Exception {
         SegmentWindow window = window("laser-1470-radial");
-        String says = Drawn.words(TUNICA.picture(window, 1000).svg());
+        String says = Drawn.words(TUNICA.heat().picture(window, 1000).svg());
         for (String label : List.of(
                 "Segment L1, great saphenous, thigh: 1470 nm laser, radial fibre",
                 "power, W",
@@ -62,7 +62,8 @@ class WindowPictureTest {
     @ParameterizedTest
     @ValueSource(ints = {500, 1000, 1600})
     void png_hasTheWidthAskedForAndIsNotBlank(int widthPx) throws IOException {
-        byte[] bytes = TUNICA.picture(window("rf-bipolar-pullback"), widthPx).png();
+        byte[] bytes =
+                TUNICA.heat().picture(window("rf-bipolar-pullback"), widthPx).png();
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(bytes));
         assertEquals(widthPx, image.getWidth());
         assertTrue(image.getHeight() > widthPx, "height " + image.getHeight());
@@ -82,7 +83,8 @@ class WindowPictureTest {
 
     @Test
     void svg_scalesWithTheWidth() throws Exception {
-        Document document = Drawn.document(TUNICA.picture(window("steam"), 700).svg());
+        Document document =
+                Drawn.document(TUNICA.heat().picture(window("steam"), 700).svg());
         assertEquals("700", document.getDocumentElement().getAttribute("width"));
         assertTrue(document.getDocumentElement().getAttribute("viewBox").startsWith("0 0 700 "));
         assertEquals(1, document.getElementsByTagNameNS("*", "title").getLength());
@@ -90,8 +92,8 @@ class WindowPictureTest {
 
     @Test
     void sameWindow_sameBytes() {
-        WindowPicture one = TUNICA.picture(window("laser-1470-radial"), 800);
-        WindowPicture other = TUNICA.picture(window("laser-1470-radial"), 800);
+        WindowPicture one = TUNICA.heat().picture(window("laser-1470-radial"), 800);
+        WindowPicture other = TUNICA.heat().picture(window("laser-1470-radial"), 800);
         assertArrayEquals(one.svg(), other.svg());
         assertArrayEquals(one.png(), other.png());
     }
@@ -101,11 +103,11 @@ class WindowPictureTest {
     void heldDevices_getATableAndSaySo(String technique, String repeats, String first) throws Exception {
         SegmentWindow window = window(technique);
         assertTrue(window.map().isEmpty());
-        ChartWords words = TUNICA.words(window);
+        ChartWords words = TUNICA.heat().words(window);
         assertTrue(words.caption().contains("neither power nor pullback"), words.caption());
         assertTrue(words.caption().contains("number of " + repeats), words.caption());
         assertTrue(words.rows().get(0).get(0).startsWith(first));
-        assertFalse(Drawn.words(TUNICA.picture(window, 1000).svg()).contains("power, W"));
+        assertFalse(Drawn.words(TUNICA.heat().picture(window, 1000).svg()).contains("power, W"));
     }
 
     @Test
@@ -114,7 +116,7 @@ class WindowPictureTest {
         segment(tree).remove("nerve");
         segment(tree).remove("depthToSkinMm");
         SegmentWindow window = window(tree, "laser-1470-radial");
-        ChartWords words = TUNICA.words(window);
+        ChartWords words = TUNICA.heat().words(window);
         assertEquals(
                 2,
                 words.notes().stream()
@@ -130,7 +132,7 @@ class WindowPictureTest {
     void techniqueTheRulesExclude_getsNoSettingAndSaysWhy() {
         SegmentWindow window = window(CaseTree.demo("pregnancy"), "laser-1470-radial");
         assertTrue(window.proposed().isEmpty());
-        String first = TUNICA.words(window).notes().get(0);
+        String first = TUNICA.heat().words(window).notes().get(0);
         assertTrue(first.contains("LEFT leg") && first.contains("excluded") && first.contains("EXC-001"), first);
     }
 
@@ -140,14 +142,14 @@ class WindowPictureTest {
         ((ObjectNode) tree.root().get("room")).remove("tumescent");
         SegmentWindow window = window(tree, "laser-1470-radial");
         assertEquals(2, window.assumed().size());
-        assertTrue(TUNICA.words(window).notes().containsAll(window.assumed()));
+        assertTrue(TUNICA.heat().words(window).notes().containsAll(window.assumed()));
     }
 
     @Test
     void veinThatKeepsItsBlood_saysSo() {
         CaseTree tree = CaseTree.demo("straight-thigh-trunk");
         ((ObjectNode) tree.root().get("patient").get("canLie")).put("headDown", false);
-        ChartWords words = TUNICA.words(window(tree, "laser-1470-radial"));
+        ChartWords words = TUNICA.heat().words(window(tree, "laser-1470-radial"));
         assertTrue(words.subtitle().contains("BLOOD LEFT IN THE VEIN"), words.subtitle());
         assertTrue(String.join(" ", words.notes()).contains("extrapolated"));
     }
@@ -169,14 +171,14 @@ class WindowPictureTest {
         assertTrue(pulled.powerW() <= window.powerW().value());
         assertTrue(pulled.pullbackSPerCm() <= window.pullbackSPerCm().value());
         assertTrue(pulled.energyJPerCm() <= window.energyJPerCm().value());
-        assertTrue(TUNICA.words(window).rows().stream()
+        assertTrue(TUNICA.heat().words(window).rows().stream()
                 .anyMatch(row -> row.get(0).equals(Figures.number(pulled.powerW()) + " W @")));
     }
 
     @Test
     void energyInTheTable_isPowerTimesPullback() {
         int checked = 0;
-        for (List<String> row : TUNICA.words(window("laser-1470-radial")).rows()) {
+        for (List<String> row : TUNICA.heat().words(window("laser-1470-radial")).rows()) {
             double powerW = Double.parseDouble(row.get(0).split(" ")[0]);
             String[] cell = row.get(1).replaceAll("[()]", "").split(" ");
             if (!cell[0].startsWith(">") && !cell[0].startsWith("<")) {
@@ -191,7 +193,7 @@ class WindowPictureTest {
     @ValueSource(ints = {0, 499, 4001})
     void width_isRefusedOutsideItsRange(int widthPx) {
         SegmentWindow window = window("steam");
-        assertThrows(IllegalArgumentException.class, () -> TUNICA.picture(window, widthPx));
+        assertThrows(IllegalArgumentException.class, () -> TUNICA.heat().picture(window, widthPx));
     }
 
     private static ObjectNode segment(CaseTree tree) {

@@ -151,13 +151,15 @@ class PatientSheetTest {
     @Test
     void whatIsChosenStandsAlone() {
         CaseFile sound = read(CaseTree.soundLeg());
-        Document chosen = TUNICA.sheet(sound, Map.of(SOUND.segments().get(0).ref(), "laser-1470-radial"));
+        Document chosen =
+                TUNICA.treatments().sheet(sound, Map.of(SOUND.segments().get(0).ref(), "laser-1470-radial"));
         assertEquals("heat from a laser", points(chosen));
         CaseFile inTheCase = read(CaseTree.soundLeg().set("limbs.0.segments.0.chosen", "adhesive"));
-        assertEquals("glue", points(TUNICA.sheet(inTheCase, Map.of())));
+        assertEquals("glue", points(TUNICA.treatments().sheet(inTheCase, Map.of())));
         assertEquals(
                 "heat from a laser",
-                points(TUNICA.sheet(inTheCase, Map.of(SOUND.segments().get(0).ref(), "laser-1470-radial"))));
+                points(TUNICA.treatments()
+                        .sheet(inTheCase, Map.of(SOUND.segments().get(0).ref(), "laser-1470-radial"))));
     }
 
     @ParameterizedTest
@@ -171,10 +173,10 @@ class PatientSheetTest {
     void whatARuleExcludesIsNotHandedToAPatient() {
         CaseFile pregnant = read(CaseTree.soundLeg().set("patient.pregnant", true));
         String ref = SOUND.segments().get(0).ref();
-        FaultyInput refused =
-                assertThrows(FaultyInput.class, () -> TUNICA.sheet(pregnant, Map.of(ref, "laser-1470-radial")));
+        FaultyInput refused = assertThrows(
+                FaultyInput.class, () -> TUNICA.treatments().sheet(pregnant, Map.of(ref, "laser-1470-radial")));
         assertTrue(refused.getMessage().contains("EXC-"), refused.getMessage());
-        assertTrue(all(TUNICA.sheet(pregnant, Map.of()))
+        assertTrue(all(TUNICA.treatments().sheet(pregnant, Map.of()))
                 .contains(TUNICA.knowledge().plain().sentence("sheet.none")));
     }
 

@@ -49,12 +49,12 @@ public final class Delivered {
     }
 
     public static DeliveredSession read(CaseTree tree) {
-        return TUNICA.readDelivered("delivered", tree.bytes());
+        return TUNICA.treatments().readDelivered("delivered", tree.bytes());
     }
 
     /** The note of a changed record of a demo case. */
     public static ProcedureNote note(String name, CaseTree tree) {
-        return TUNICA.note(plan(name), read(tree));
+        return TUNICA.treatments().note(plan(name), read(tree));
     }
 
     /** Every fault of a record, as place and words. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tunica.CaseTree;
+import org.tunica.Contract;
 import org.tunica.casefile.Room;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.session.Position;
@@ -134,7 +135,7 @@ class DeliveredReaderTest {
                 .filter(path -> path.startsWith(Knowledge.DELIVERED))
                 .collect(Collectors.toSet());
         List<JsonNode> numbers = new ArrayList<>();
-        numbers(JSON.readTree(Delivered.TUNICA.deliveredSchema()), numbers);
+        numbers(JSON.readTree(Delivered.TUNICA.schema(Contract.DELIVERED)), numbers);
         numbers.forEach(number -> assertTrue(number.has("minimum") && number.has("maximum"), number::toString));
         assertEquals(ranges.size(), numbers.size());
     }

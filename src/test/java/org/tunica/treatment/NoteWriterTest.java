@@ -206,8 +206,8 @@ class NoteWriterTest {
         SessionPlan plan = Delivered.plan(STRAIGHT);
         CaseTree tree = CaseTree.of(TUNICA.toJson(plan).getBytes(StandardCharsets.UTF_8))
                 .set("caseFile.limbs.0.segments.0.wallThicknessMm", null);
-        ProcedureNote note =
-                TUNICA.note(TUNICA.readPlan("plan", tree.bytes()), Delivered.read(Delivered.demo(STRAIGHT)));
+        ProcedureNote note = TUNICA.treatments()
+                .note(TUNICA.readPlan("plan", tree.bytes()), Delivered.read(Delivered.demo(STRAIGHT)));
         note.stretches().forEach(stretch -> assertEquals(Killed.CANNOT_BE_TOLD, stretch.killed()));
         contains(
                 said(note, "What to look at"),

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tunica.Contract;
 import org.tunica.Tunica;
 import org.tunica.casefile.JsonText;
 import org.tunica.store.Store;
@@ -89,7 +90,7 @@ class WebServerTest {
 
     @Test
     void schema_isTheOneTheCommandPrints() throws Exception {
-        assertEquals(TUNICA.caseSchema(), get("/api/schemas/case").body());
+        assertEquals(TUNICA.schema(Contract.CASE), get("/api/schemas/case").body());
         assertEquals(404, get("/api/schemas/nothing").statusCode());
     }
 

@@ -1,0 +1,87 @@
+package org.tunica;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.tunica.casefile.CaseFile;
+import org.tunica.invented.InventedLibrary;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.outcomes.HappenedPage;
+import org.tunica.outcomes.OutcomeNumbers;
+import org.tunica.physics.Physics;
+import org.tunica.plan.Advice;
+import org.tunica.plan.SegmentAdvice;
+import org.tunica.similar.CaseLibrary;
+import org.tunica.similar.CaseSource;
+import org.tunica.similar.SimilarCases;
+import org.tunica.similar.SimilarRequest;
+import org.tunica.similar.SimilarWriter;
+
+/** Everything a user can ask about past segments like those of a case. Immutable. */
+public final class Likeness {
+    private final Knowledge knowledge;
+    private final Physics physics;
+    private final Asked asked;
+
+    Likeness(Knowledge knowledge, Physics physics) {
+        this.knowledge = knowledge;
+        this.physics = physics;
+        this.asked = new Asked(knowledge);
+    }
+
+    /** The usual library of made-up past cases, to be searched; its index is in memory. */
+    public CaseLibrary inventedCases() {
+        long seed = InventedLibrary.USUAL_SEED;
+        CaseSource source = new InventedCases(new InventedLibrary(knowledge, seed), seed, InventedLibrary.USUAL_COUNT);
+        return CaseLibrary.inMemory(source, knowledge, physics);
+    }
+
+    /**
+     * The released past cases of a case base, to be searched.
+     *
+     * @param folder of the case base
+     * @throws org.tunica.casefile.FaultyInput when a case cannot be read
+     */
+    public CaseLibrary cases(Path folder) {
+        return CaseLibrary.of(folder, knowledge, physics);
+    }
+
+    /**
+     * Past segments like those of a case, and why.
+     *
+     * @throws org.tunica.casefile.FaultyInput for an unknown segment or technique
+     */
+    public SimilarCases similar(CaseFile caseFile, CaseLibrary library, SimilarRequest request) {
+        request.segment().ifPresent(ref -> asked.segment(caseFile, ref));
+        request.filter().technique().ifPresent(asked::technique);
+        return new SimilarWriter(library, physics, knowledge).of(caseFile, request);
+    }
+
+    /**
+     * Past segments whose notes fit some words best.
+     *
+     * @throws org.tunica.casefile.FaultyInput for an unknown technique
+     */
+    public SimilarCases similar(String words, CaseLibrary library, SimilarRequest request) {
+        request.filter().technique().ifPresent(asked::technique);
+        return new SimilarWriter(library, physics, knowledge).byWords(words, request);
+    }
+
+    /** An advice with past segments beside each of the case. They change nothing else of it. */
+    public Advice withSimilar(Advice advice, CaseFile caseFile, CaseLibrary library) {
+        SimilarCases similar = similar(caseFile, library, SimilarRequest.usual());
+        List<SegmentAdvice> segments = new ArrayList<>();
+        for (int i = 0; i < advice.segments().size(); i++) {
+            segments.add(advice.segments()
+                    .get(i)
+                    .withSimilar(similar.segments().get(i).similar()));
+        }
+        return new Advice(
+                advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
+    }
+
+    /** Writes what happened to the nearest past segments. */
+    public HappenedPage happenedPage() {
+        return new HappenedPage(OutcomeNumbers.of(knowledge));
+    }
+}
