@@ -75,8 +75,7 @@ class ArchitectureTest {
     private static final String WEB = "web";
 
     /** Packages that ask the front door or keep what comes out of it, and what of ours they may import. */
-    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(
-            Map.ofEntries(
+    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(Map.ofEntries(
             arrow("fhir", "front door", "casefile", "knowledge", "plan"),
             arrow("store", "casefile"),
             arrow("accounts", "casefile", "store")));

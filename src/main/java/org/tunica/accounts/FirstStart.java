@@ -36,7 +36,8 @@ public final class FirstStart {
             return Optional.empty();
         }
         String secret = Secret.fresh();
-        WaitingLink link = new WaitingLink(Secret.digest(secret), clock.instant().plus(linkLife));
+        WaitingLink link =
+                new WaitingLink(Secret.digest(secret), clock.instant().plus(linkLife));
         waiting.set(Optional.of(link));
         return Optional.of(new GivenLink("/first-start/" + secret, link.until()));
     }

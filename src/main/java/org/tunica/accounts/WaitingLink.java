@@ -18,8 +18,7 @@ record WaitingLink(String digest, Instant until) {
     static Optional<WaitingLink> in(String passwordHash) {
         Matcher matcher = WRITTEN.matcher(passwordHash);
         return matcher.matches()
-                ? Optional.of(
-                        new WaitingLink(matcher.group(2), Instant.ofEpochMilli(Long.parseLong(matcher.group(1)))))
+                ? Optional.of(new WaitingLink(matcher.group(2), Instant.ofEpochMilli(Long.parseLong(matcher.group(1)))))
                 : Optional.empty();
     }
 

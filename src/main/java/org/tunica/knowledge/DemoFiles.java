@@ -54,7 +54,8 @@ public final class DemoFiles {
     private static SortedMap<String, byte[]> inFolder(Path folder) throws IOException {
         SortedMap<String, byte[]> found = new TreeMap<>();
         try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".json")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".json")).toList()) {
                 found.put(file.getFileName().toString(), Files.readAllBytes(file));
             }
         }

@@ -34,7 +34,13 @@ class AccessRules {
 
     /** Where nobody needs to be known. */
     private static final String[] OPEN = {
-        "/sign-in", "/signed-out", "/look.css", "/first-start/*", "/password/*/*", "/api/session", "/api/schemas/*",
+        "/sign-in",
+        "/signed-out",
+        "/look.css",
+        "/first-start/*",
+        "/password/*/*",
+        "/api/session",
+        "/api/schemas/*",
         "/server/health/**"
     };
 
@@ -80,8 +86,8 @@ class AccessRules {
                 .headers(headers -> headers.contentSecurityPolicy(
                                 policy -> policy.policyDirectives(contentPolicy(settings)))
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.NO_REFERRER)))
-                .exceptionHandling(refusing -> refusing.authenticationEntryPoint(new NotSignedIn())
-                        .accessDeniedHandler(new NotAllowed()))
+                .exceptionHandling(refusing ->
+                        refusing.authenticationEntryPoint(new NotSignedIn()).accessDeniedHandler(new NotAllowed()))
                 .authorizeHttpRequests(AccessRules::table);
         localSignIn.ifAvailable(signIn -> passwords(http.authenticationProvider(signIn)));
         hospitalSignIn.ifAvailable(signIn -> hospital(http, signIn));
@@ -104,8 +110,8 @@ class AccessRules {
 
     private static AuthorizationManager<RequestAuthorizationContext> onThisMachineOrAdministrator() {
         return AuthorizationManagers.anyOf(
-                (who, context) ->
-                        new AuthorizationDecision(Loopback.is(context.getRequest().getRemoteAddr())),
+                (who, context) -> new AuthorizationDecision(
+                        Loopback.is(context.getRequest().getRemoteAddr())),
                 AuthorityAuthorizationManager.hasAuthority(Role.ADMINISTRATOR.word()));
     }
 

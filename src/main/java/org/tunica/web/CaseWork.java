@@ -55,8 +55,8 @@ final class CaseWork {
     KeptDocument deliver(Actor by, String caseRef, Optional<Long> planNumber, byte[] json) {
         KeptDocument planned = keptPlan(caseRef, planNumber);
         SessionPlan plan = tunica.readPlan("plan", bytes(planned));
-        DeliveredSession delivered = tunica.readDelivered(BODY, json);
-        String html = tunica.toHtml(tunica.note(plan, delivered).page());
+        DeliveredSession delivered = tunica.treatments().readDelivered(BODY, json);
+        String html = tunica.toHtml(tunica.treatments().note(plan, delivered).page());
         Origin origin = origin(plan.release(), 0);
         long version = planned.document().caseVersion();
         return store.together(() -> {
@@ -73,9 +73,9 @@ final class CaseWork {
      */
     String followUp(Actor by, String caseRef, Optional<Long> planNumber, byte[] json) {
         KeptDocument planned = keptPlan(caseRef, planNumber);
-        FollowUp followUp = tunica.readFollowUp(BODY, json);
-        String treatment = tunica.toJson(
-                tunica.treatment(tunica.readTreated("plan", bytes(planned)), deliveredOf(caseRef), followUp));
+        FollowUp followUp = tunica.treatments().readFollowUp(BODY, json);
+        String treatment = tunica.toJson(tunica.treatments()
+                .treatment(tunica.treatments().readTreated("plan", bytes(planned)), deliveredOf(caseRef), followUp));
         Origin origin = planned.document().origin();
         keep(by, DocumentKind.FOLLOW_UP, caseRef, planned.document().caseVersion(), origin, text(json));
         return treatment;
@@ -85,7 +85,7 @@ final class CaseWork {
     private List<DeliveredSession> deliveredOf(String caseRef) {
         TreeMap<Integer, DeliveredSession> bySession = new TreeMap<>();
         for (KeptDocument kept : store.documents().of(caseRef, DocumentKind.DELIVERED)) {
-            DeliveredSession delivered = tunica.readDelivered("delivered " + kept.number(), bytes(kept));
+            DeliveredSession delivered = tunica.treatments().readDelivered("delivered " + kept.number(), bytes(kept));
             OptionalInt session = delivered.session();
             bySession.put(session.orElse(0), delivered);
         }

@@ -39,9 +39,8 @@ public final class DemoCases {
 
     /** Whether a case was put in here, or made from one that was. */
     static boolean invented(Cases cases, KeptCase kept) {
-        KeptCase first = kept.version() == 1
-                ? kept
-                : cases.version(kept.caseRef(), 1).orElse(kept);
+        KeptCase first =
+                kept.version() == 1 ? kept : cases.version(kept.caseRef(), 1).orElse(kept);
         return first.stamp().by().equals(INVENTED.id());
     }
 }

@@ -65,10 +65,7 @@ final class DocumentsController {
     /** Keeps what was delivered, {@code tunica-delivered/1}, after the last plan or the one named; answers its note. */
     @PostMapping(path = "/delivered", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<String> deliver(
-            @PathVariable String caseRef,
-            @RequestParam Optional<Long> plan,
-            @RequestBody byte[] json,
-            Principal who) {
+            @PathVariable String caseRef, @RequestParam Optional<Long> plan, @RequestBody byte[] json, Principal who) {
         return made(work.deliver(actor(who), caseRef, plan, json));
     }
 
@@ -76,10 +73,7 @@ final class DocumentsController {
     @PostMapping(path = "/follow-up", consumes = MediaType.APPLICATION_JSON_VALUE)
     @ResponseStatus(HttpStatus.CREATED)
     String followUp(
-            @PathVariable String caseRef,
-            @RequestParam Optional<Long> plan,
-            @RequestBody byte[] json,
-            Principal who) {
+            @PathVariable String caseRef, @RequestParam Optional<Long> plan, @RequestBody byte[] json, Principal who) {
         return work.followUp(actor(who), caseRef, plan, json);
     }
 
@@ -106,22 +100,24 @@ final class DocumentsController {
             Principal who) {
         DocumentKind known = kind(kind);
         NoteForm form = form(known, as);
-        KeptDocument kept =
-                store.documents().one(caseRef, known, number).orElseThrow(() -> new NotThere("document"));
+        KeptDocument kept = store.documents().one(caseRef, known, number).orElseThrow(() -> new NotThere("document"));
         viewed(who, new Subject("document", caseRef + "/" + known.word() + "/" + number));
         return inForm(kept.document().body(), form);
     }
 
     private static ResponseEntity<byte[]> inForm(String body, NoteForm form) {
         return switch (form) {
-            case JSON -> ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(utf8(body));
-            case HTML -> ResponseEntity.ok()
-                    .contentType(new MediaType(MediaType.TEXT_HTML, StandardCharsets.UTF_8))
-                    .header("Content-Security-Policy", OF_NOTES)
-                    .body(utf8(KeptNote.read(body).html()));
-            case PDF -> ResponseEntity.ok()
-                    .contentType(MediaType.APPLICATION_PDF)
-                    .body(Paper.pdf(KeptNote.read(body).html()));
+            case JSON ->
+                ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(utf8(body));
+            case HTML ->
+                ResponseEntity.ok()
+                        .contentType(new MediaType(MediaType.TEXT_HTML, StandardCharsets.UTF_8))
+                        .header("Content-Security-Policy", OF_NOTES)
+                        .body(utf8(KeptNote.read(body).html()));
+            case PDF ->
+                ResponseEntity.ok()
+                        .contentType(MediaType.APPLICATION_PDF)
+                        .body(Paper.pdf(KeptNote.read(body).html()));
         };
     }
 

@@ -53,9 +53,10 @@ final class ErrorPages implements ErrorController {
             case NOT_FOUND -> "There is nothing here.";
             case FORBIDDEN -> "This is not open to you, or the page was open too long; go back to the start.";
             case CONTENT_TOO_LARGE -> "That is larger than anything that is read here.";
-            default -> status.is5xxServerError()
-                    ? "The server failed. Nothing of the last step was kept."
-                    : "The request could not be understood.";
+            default ->
+                status.is5xxServerError()
+                        ? "The server failed. Nothing of the last step was kept."
+                        : "The request could not be understood.";
         };
     }
 

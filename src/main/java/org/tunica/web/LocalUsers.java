@@ -21,9 +21,7 @@ final class LocalUsers implements UserDetailsService, UserDetailsPasswordService
 
     @Override
     public LocalUser loadUserByUsername(String name) {
-        return users.find(name)
-                .map(this::seen)
-                .orElseThrow(() -> new UsernameNotFoundException("no such user"));
+        return users.find(name).map(this::seen).orElseThrow(() -> new UsernameNotFoundException("no such user"));
     }
 
     /** Keeps a password hashed anew, when the cost of a hash was raised. */

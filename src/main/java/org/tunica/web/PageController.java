@@ -38,8 +38,8 @@ final class PageController {
         }
         roles.retainAll(Permission.ROLES);
         boolean local = who.getPrincipal() instanceof LocalUser;
-        return pages.start(new StartPage(
-                pages.frame("What is here", request), List.copyOf(roles), Places.openTo(roles), local));
+        return pages.start(
+                new StartPage(pages.frame("What is here", request), List.copyOf(roles), Places.openTo(roles), local));
     }
 
     @GetMapping(path = "/sign-in", produces = HTML)
@@ -63,6 +63,8 @@ final class PageController {
     /** The look of every page. */
     @GetMapping("/look.css")
     ResponseEntity<byte[]> look() {
-        return ResponseEntity.ok().contentType(MediaType.valueOf("text/css;charset=UTF-8")).body(look.css());
+        return ResponseEntity.ok()
+                .contentType(MediaType.valueOf("text/css;charset=UTF-8"))
+                .body(look.css());
     }
 }

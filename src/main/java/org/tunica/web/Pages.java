@@ -5,10 +5,11 @@ import gg.jte.TemplateEngine;
 import gg.jte.TemplateOutput;
 import gg.jte.output.StringOutput;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Locale;
 import java.util.Optional;
+import org.springframework.security.authentication.AnonymousAuthenticationToken;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.authentication.AnonymousAuthenticationToken;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.tunica.Tunica;
 import org.tunica.plan.Advice;
@@ -20,7 +21,9 @@ final class Pages {
     private final String release;
 
     Pages(Tunica tunica) {
-        this.release = "Rules and knowledge: DRAFT";
+        Advice.Release inUse = tunica.release();
+        this.release = "Rules and knowledge " + inUse.version() + ", "
+                + inUse.state().word().toUpperCase(Locale.ROOT);
     }
 
     String signIn(SignInPage page) {

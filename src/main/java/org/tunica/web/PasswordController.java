@@ -59,8 +59,7 @@ final class PasswordController {
     }
 
     @GetMapping(path = "/password/{name}/{secret}", produces = HTML)
-    ResponseEntity<String> byLink(
-            @PathVariable String name, @PathVariable String secret, HttpServletRequest request) {
+    ResponseEntity<String> byLink(@PathVariable String name, @PathVariable String secret, HttpServletRequest request) {
         refuseUnless(settings.passwords() && accounts.opens(name, secret));
         return form(linkPage(request, name, secret), List.of());
     }
@@ -132,7 +131,8 @@ final class PasswordController {
         try {
             return trying.go();
         } catch (FaultyInput e) {
-            return form(page, e.faults().stream().map(PasswordController::sentence).toList());
+            return form(
+                    page, e.faults().stream().map(PasswordController::sentence).toList());
         }
     }
 

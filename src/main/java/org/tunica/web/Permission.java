@@ -31,7 +31,8 @@ record Permission(HttpMethod method, String pattern, Set<Role> roles) {
             of(HttpMethod.POST, "/api/users/*/link", Set.of(Role.ADMINISTRATOR)));
 
     /** Every role, as the rules of access spell it. */
-    static final Set<String> ROLES = Arrays.stream(Role.values()).map(Word::word).collect(Collectors.toSet());
+    static final Set<String> ROLES =
+            Arrays.stream(Role.values()).map(Word::word).collect(Collectors.toSet());
 
     Permission {
         roles = Set.copyOf(roles);

@@ -57,8 +57,7 @@ final class Problems extends ResponseEntityExceptionHandler {
     /** A mistake of this program; its words may hold what was sent, so they are neither answered nor logged. */
     @ExceptionHandler
     ProblemDetail failed(Exception failed, HttpServletRequest request) {
-        return ProblemDetail.forStatusAndDetail(
-                HttpStatus.INTERNAL_SERVER_ERROR, "the server failed; " + told(failed));
+        return ProblemDetail.forStatusAndDetail(HttpStatus.INTERNAL_SERVER_ERROR, "the server failed; " + told(failed));
     }
 
     private static String told(Exception failed) {

@@ -23,8 +23,7 @@ final class SignedOut implements LogoutSuccessHandler {
     }
 
     @Override
-    public void onLogoutSuccess(
-            HttpServletRequest request, HttpServletResponse response, @Nullable Authentication who)
+    public void onLogoutSuccess(HttpServletRequest request, HttpServletResponse response, @Nullable Authentication who)
             throws IOException, ServletException {
         if (who != null) {
             audit.note(new Actor(who.getName()), Act.SIGNED_OUT, new Subject("user", who.getName()));

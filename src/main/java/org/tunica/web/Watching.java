@@ -1,6 +1,5 @@
 package org.tunica.web;
 
-import java.time.Clock;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.tunica.store.Store;

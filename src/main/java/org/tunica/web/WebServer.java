@@ -47,6 +47,7 @@ public final class WebServer implements AutoCloseable {
                 .bannerMode(Banner.Mode.OFF)
                 .initializers(frontDoor)
                 .registerShutdownHook(false)
+                .logStartupInfo(false)
                 .properties(BootSettings.of(settings))
                 .run());
     }
@@ -64,14 +65,11 @@ public final class WebServer implements AutoCloseable {
                             context.getBean(Clock.class)));
         }
         settings.hospital().ifPresent(hospital -> {
-            context.registerBean(
-                    ClientRegistrationRepository.class, () -> HospitalSignIn.registrations(hospital));
+            context.registerBean(ClientRegistrationRepository.class, () -> HospitalSignIn.registrations(hospital));
             context.registerBean(
                     HospitalSignIn.class,
                     () -> new HospitalSignIn(
-                            hospital,
-                            context.getBean(Store.class).audit(),
-                            context.getBean(SignInCounts.class)));
+                            hospital, context.getBean(Store.class).audit(), context.getBean(SignInCounts.class)));
         });
     }
 
@@ -85,6 +83,14 @@ public final class WebServer implements AutoCloseable {
     /** Every place where an address is tied to what answers it. */
     Collection<RequestMappingInfoHandlerMapping> mappings() {
         return context.getBeansOfType(RequestMappingInfoHandlerMapping.class).values();
+    }
+
+    /** Its address for somebody on this machine, without a path. */
+    public String address() {
+        ServerSettings settings = context.getBean(ServerSettings.class);
+        String host = settings.listening().address();
+        return (settings.protection().tls().isPresent() ? "https://" : "http://")
+                + (host.contains(":") ? "[" + host + "]" : host) + ":" + port();
     }
 
     /** The port it listens on. */

@@ -32,8 +32,11 @@ class RoleConflictsTest {
 
     @Test
     void conflict_saysWhy() {
-        String says = RoleConflicts.of(Set.of(Role.RULE_AUTHOR, Role.SAFETY_OFFICER)).get(0);
-        assertTrue(says.equals("rule-author and safety-officer cannot lie with one person: whoever writes rules must not"
-                + " sign them"), says);
+        String says =
+                RoleConflicts.of(Set.of(Role.RULE_AUTHOR, Role.SAFETY_OFFICER)).get(0);
+        assertTrue(
+                says.equals("rule-author and safety-officer cannot lie with one person: whoever writes rules must not"
+                        + " sign them"),
+                says);
     }
 }

@@ -91,8 +91,7 @@ final class Browser {
 
     /** Sends JSON with the token of the session. */
     HttpResponse<String> json(String method, String path, String body, String... headers) throws Exception {
-        HttpRequest.Builder request = at(path)
-                .header("Content-Type", "application/json")
+        HttpRequest.Builder request = at(path).header("Content-Type", "application/json")
                 .header("X-CSRF-TOKEN", token())
                 .method(method, BodyPublishers.ofString(body));
         for (int i = 0; i < headers.length; i += 2) {

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Set;
@@ -87,7 +87,13 @@ class FirstStartTest {
             String secret = link.substring(link.lastIndexOf('/') + 1);
             assertFalse(keptBytes().contains(secret));
             Browser rosa = clinic.browser();
-            assertEquals("/sign-in?refused", rosa.signIn("rosa", secret).headers().firstValue("Location").orElse("").replaceFirst("^http://[^/]*", ""));
+            assertEquals(
+                    "/sign-in?refused",
+                    rosa.signIn("rosa", secret)
+                            .headers()
+                            .firstValue("Location")
+                            .orElse("")
+                            .replaceFirst("^http://[^/]*", ""));
             Map<String, String> fields = Map.of("password", PASSWORD, "again", PASSWORD);
             assertEquals(200, rosa.fillIn(link, fields).statusCode());
             assertEquals(404, rosa.get(link).statusCode());

@@ -96,6 +96,11 @@ class RoleTableTest {
         return new Row(endpoint, address, allowed.isEmpty() ? Set.of() : Set.of(allowed.split(" ")));
     }
 
+    /** Every endpoint of the table. */
+    static List<String> endpoints() {
+        return Stream.concat(TABLE.stream(), OF_FILTERS.stream()).map(Row::endpoint).toList();
+    }
+
     @BeforeAll
     static void open() throws Exception {
         clinic = Clinic.open(folder);

@@ -153,8 +153,8 @@ class SignInTest {
         Browser browser = clinic.signedIn("rosa");
         assertEquals(403, browser.form("/sign-out", "forged", Map.of()).statusCode());
         assertEquals(200, browser.get("/").statusCode());
-        HttpResponse<String> json = browser.send(browser.at("/api/cases/larkspur-01/advice")
-                .POST(BodyPublishers.noBody()));
+        HttpResponse<String> json =
+                browser.send(browser.at("/api/cases/larkspur-01/advice").POST(BodyPublishers.noBody()));
         assertEquals(403, json.statusCode());
     }
 
@@ -181,12 +181,12 @@ class SignInTest {
         Browser browser = clinic.signedIn("rosa");
         Browser elsewhere = clinic.signedIn("rosa");
         String next = "nine loud geese flying";
-        HttpResponse<String> wrong = browser.fillIn(
-                "/my-password", Map.of("old", "not this", "password", next, "again", next));
+        HttpResponse<String> wrong =
+                browser.fillIn("/my-password", Map.of("old", "not this", "password", next, "again", next));
         assertEquals(422, wrong.statusCode());
         assertTrue(wrong.body().contains("The old password is wrong."), wrong.body());
-        HttpResponse<String> done = browser.fillIn(
-                "/my-password", Map.of("old", Clinic.PASSWORD, "password", next, "again", next));
+        HttpResponse<String> done =
+                browser.fillIn("/my-password", Map.of("old", Clinic.PASSWORD, "password", next, "again", next));
         assertEquals(200, done.statusCode());
         assertEquals("/sign-in", location(elsewhere.get("/")));
         assertEquals("/", location(clinic.browser().signIn("rosa", next)));

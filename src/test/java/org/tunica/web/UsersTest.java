@@ -67,9 +67,7 @@ class UsersTest {
         String tag = ada.get("/api/users/rosa").headers().firstValue("ETag").orElseThrow();
         assertEquals(200, put(tag, "{\"roles\":[\"meeting-member\"]}").statusCode());
         assertEquals(412, put(tag, "{\"roles\":[\"rule-author\"]}").statusCode());
-        assertEquals(
-                428,
-                ada.json("PUT", "/api/users/rosa", "{\"roles\":[]}").statusCode());
+        assertEquals(428, ada.json("PUT", "/api/users/rosa", "{\"roles\":[]}").statusCode());
         assertEquals(400, put("rosa", "{\"roles\":[]}").statusCode());
     }
 
@@ -85,8 +83,7 @@ class UsersTest {
 
     @Test
     void oddName_isToldInWords() throws Exception {
-        HttpResponse<String> answer =
-                ada.json("PUT", "/api/users/Rosa%20May", "{\"roles\":[]}", "If-None-Match", "*");
+        HttpResponse<String> answer = ada.json("PUT", "/api/users/Rosa%20May", "{\"roles\":[]}", "If-None-Match", "*");
         assertEquals(422, answer.statusCode());
         assertTrue(answer.body().contains("must start with a lower-case letter"), answer.body());
     }
