@@ -94,6 +94,17 @@ final class HeatPlanner {
             Segment segment,
             Optional<WallGeometry> wall,
             Optional<Boolean> bloodless) {
+        return question(device, caseFile, segment, wall, bloodless)
+                .map(question -> found(question).orElseGet(() -> compute(question)));
+    }
+
+    /** What to ask of the model for a device in a segment, or nothing when something it rests on is not known. */
+    Optional<Question> question(
+            String device,
+            CaseFile caseFile,
+            Segment segment,
+            Optional<WallGeometry> wall,
+            Optional<Boolean> bloodless) {
         Optional<Boolean> chilled = caseFile.room().tumescent().flatMap(Room.Tumescent::chilled);
         OptionalDouble nerve = segment.nerve().gapMm();
         OptionalDouble skin = segment.depthToSkinMm();
@@ -106,12 +117,21 @@ final class HeatPlanner {
         MeasurementSpread spread = spread(segment, wall.get(), radiusMm);
         Key key = new Key(
                 device, wallMm, blood, chilled.get(), down(nerve.getAsDouble()), down(skin.getAsDouble()), spread);
-        HeatOutlook known = remembered.get(key);
-        if (known == null) {
-            known = compute(key, radiusMm);
-            remembered.put(key, known);
+        return Optional.of(new Question(key, radiusMm));
+    }
+
+    /** The answer, if it takes no computing: it was found before, or the model does not answer for such a wall. */
+    Optional<HeatOutlook> found(Question question) {
+        Key key = question.key();
+        Validity.Range walls = model.validity().wall();
+        if (key.wallMm() < walls.min() || key.wallMm() > walls.max()) {
+            return Optional.of(HeatOutlook.silent(
+                    question.radiusMm(),
+                    key.wallMm(),
+                    "a wall of " + key.wallMm() + " mm on the device lies outside the " + walls.min() + " to "
+                            + walls.max() + " mm the model answers for"));
         }
-        return Optional.of(known);
+        return Optional.ofNullable(remembered.get(key));
     }
 
     HeatModel model() {
@@ -127,16 +147,12 @@ final class HeatPlanner {
         return blood && model.isLaser(device) ? model.deviceRadiusMm(device) + bloodFilmMm : model.wrapRadiusMm(device);
     }
 
-    private HeatOutlook compute(Key key, double radiusMm) {
-        Validity.Range walls = model.validity().wall();
-        if (key.wallMm() < walls.min() || key.wallMm() > walls.max()) {
-            return HeatOutlook.silent(
-                    radiusMm,
-                    key.wallMm(),
-                    "a wall of " + key.wallMm() + " mm on the device lies outside the " + walls.min() + " to "
-                            + walls.max() + " mm the model answers for");
-        }
-        return HeatOutlook.of(radiusMm, key.wallMm(), proposer.get().propose(key.device(), slice(key), key.spread()));
+    private HeatOutlook compute(Question question) {
+        Key key = question.key();
+        HeatOutlook outlook = HeatOutlook.of(
+                question.radiusMm(), key.wallMm(), proposer.get().propose(key.device(), slice(key), key.spread()));
+        remembered.put(key, outlook);
+        return outlook;
     }
 
     private VeinSlice slice(Key key) {
@@ -188,7 +204,11 @@ final class HeatPlanner {
         return Math.min(FARTHEST_GAP_MM, Math.floor(gapMm / GAP_STEP_MM + ROUNDING) * GAP_STEP_MM);
     }
 
-    private record Key(
+    /** A device in a segment, rounded to what can be measured. */
+    record Question(Key key, double radiusMm) {}
+
+    /** What answers are remembered by. */
+    record Key(
             String device,
             double wallMm,
             boolean blood,

@@ -24,7 +24,7 @@ final class ErrorPages implements ErrorController {
     ResponseEntity<byte[]> error(HttpServletRequest request) {
         HttpStatus status = status(request);
         Object path = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
-        return ProblemText.pages(String.valueOf(path)) ? page(status, request) : problem(status);
+        return PagePaths.holds(String.valueOf(path)) ? page(status, request) : problem(status);
     }
 
     private static HttpStatus status(HttpServletRequest request) {
@@ -36,7 +36,7 @@ final class ErrorPages implements ErrorController {
     private static ResponseEntity<byte[]> problem(HttpStatus status) {
         return ResponseEntity.status(status)
                 .contentType(MediaType.APPLICATION_PROBLEM_JSON)
-                .body(utf8(ProblemText.of(status, says(status))));
+                .body(utf8(Refusals.problem(status, says(status), List.of()).toString()));
     }
 
     private ResponseEntity<byte[]> page(HttpStatus status, HttpServletRequest request) {

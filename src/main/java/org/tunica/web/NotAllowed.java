@@ -19,12 +19,12 @@ final class NotAllowed implements AccessDeniedHandler {
     public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException refused)
             throws IOException {
         Authentication who = SecurityContextHolder.getContext().getAuthentication();
-        if (who == null && ProblemText.wanted(request)) {
-            notSignedIn.commence(request, response, new InsufficientAuthenticationException("nobody", refused));
-        } else if (ProblemText.wanted(request)) {
-            ProblemText.write(response, HttpStatus.FORBIDDEN, says(refused));
-        } else {
+        if (PagePaths.holds(request.getRequestURI())) {
             response.sendError(HttpStatus.FORBIDDEN.value());
+        } else if (who == null) {
+            notSignedIn.commence(request, response, new InsufficientAuthenticationException("nobody", refused));
+        } else {
+            Refusals.write(request, response, HttpStatus.FORBIDDEN, says(refused));
         }
     }
 

@@ -13,12 +13,12 @@ final class NotSignedIn implements AuthenticationEntryPoint {
     @Override
     public void commence(HttpServletRequest request, HttpServletResponse response, AuthenticationException refused)
             throws IOException {
-        if (ProblemText.wanted(request)) {
+        if (PagePaths.holds(request.getRequestURI())) {
+            response.sendRedirect("/sign-in");
+        } else {
             // a challenge is owed with this status; no scheme of the registry means a form
             response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Form location=\"/sign-in\"");
-            ProblemText.write(response, HttpStatus.UNAUTHORIZED, "sign in first; see /sign-in");
-        } else {
-            response.sendRedirect("/sign-in");
+            Refusals.write(request, response, HttpStatus.UNAUTHORIZED, "sign in first; see /sign-in");
         }
     }
 }

@@ -19,7 +19,7 @@ final class ProtectedWay extends OncePerRequestFilter {
         if (request.isSecure() || Loopback.is(request.getRemoteAddr())) {
             chain.doFilter(request, response);
         } else {
-            ProblemText.write(response, HttpStatus.FORBIDDEN, "this way is not protected; use https");
+            Refusals.write(request, response, HttpStatus.FORBIDDEN, "this way is not protected; use https");
         }
     }
 }

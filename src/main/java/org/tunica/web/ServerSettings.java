@@ -17,19 +17,40 @@ import org.tunica.knowledge.YamlText;
  * @param hospital the hospital's accounts, where they are used
  * @param adviceWithoutSignIn whether programs on this machine may ask for advice and plans, of which nothing is kept,
  *     without signing in
+ * @param recordSystems which record systems may call
+ * @param limits how much anyone may ask
  */
 public record ServerSettings(
         Listening listening,
         Protection protection,
         SignInRules signIn,
         Optional<OpenIdConnect> hospital,
-        boolean adviceWithoutSignIn) {
+        boolean adviceWithoutSignIn,
+        RecordSystems recordSystems,
+        Limits limits) {
     /** The word a file of settings must carry under {@code format}. */
     public static final String FORMAT = "tunica-server/1";
 
+    /** @throws FaultyInput when one part of them forbids another */
+    public ServerSettings {
+        if (recordSystems.calls() == RecordSystems.Calls.UNSIGNED_FOR_TESTS && !listening.isLoopback()) {
+            throw new FaultyInput(
+                    "settings",
+                    List.of(new Fault(
+                            "recordSystems.calls", "unsigned calls are for tests, on a loopback address alone")));
+        }
+    }
+
     /** What holds where nobody said anything. */
     public static ServerSettings usual() {
-        return new ServerSettings(Listening.USUAL, Protection.NONE, SignInRules.USUAL, Optional.empty(), false);
+        return new ServerSettings(
+                Listening.USUAL,
+                Protection.NONE,
+                SignInRules.USUAL,
+                Optional.empty(),
+                false,
+                RecordSystems.NONE,
+                Limits.USUAL);
     }
 
     /**
@@ -58,17 +79,45 @@ public record ServerSettings(
                 Protection.read(reader),
                 reader.object("signIn").map(SignInRules::read).orElse(SignInRules.USUAL),
                 reader.object("openIdConnect").map(OpenIdConnect::read),
-                reader.flag("adviceWithoutSignIn").orElse(false));
+                reader.flag("adviceWithoutSignIn").orElse(false),
+                reader.object("recordSystems").map(RecordSystems::read).orElse(RecordSystems.NONE),
+                reader.object("limits").map(Limits::read).orElse(Limits.USUAL));
     }
 
     /** The same settings, listening elsewhere. */
     public ServerSettings with(Listening other) {
-        return new ServerSettings(other, protection, signIn, hospital, adviceWithoutSignIn);
+        return new ServerSettings(other, protection, signIn, hospital, adviceWithoutSignIn, recordSystems, limits);
+    }
+
+    /** The same settings, with other record systems. */
+    public ServerSettings with(RecordSystems others) {
+        return new ServerSettings(listening, protection, signIn, hospital, adviceWithoutSignIn, others, limits);
+    }
+
+    /** The same settings, with other limits. */
+    public ServerSettings with(Limits others) {
+        return new ServerSettings(listening, protection, signIn, hospital, adviceWithoutSignIn, recordSystems, others);
+    }
+
+    /** The same settings, protected otherwise. */
+    ServerSettings with(Protection other) {
+        return new ServerSettings(listening, other, signIn, hospital, adviceWithoutSignIn, recordSystems, limits);
+    }
+
+    /** The same settings, with other rules of signing in. */
+    ServerSettings with(SignInRules others) {
+        return new ServerSettings(listening, protection, others, hospital, adviceWithoutSignIn, recordSystems, limits);
+    }
+
+    /** The same settings, with the accounts of a hospital. */
+    ServerSettings with(OpenIdConnect accounts) {
+        return new ServerSettings(
+                listening, protection, signIn, Optional.of(accounts), adviceWithoutSignIn, recordSystems, limits);
     }
 
     /** The same settings, and programs on this machine may ask for advice without signing in. */
     public ServerSettings withAdviceForAll() {
-        return new ServerSettings(listening, protection, signIn, hospital, true);
+        return new ServerSettings(listening, protection, signIn, hospital, true, recordSystems, limits);
     }
 
     /** Whether users of this server sign in with passwords kept here. */
@@ -82,7 +131,7 @@ public record ServerSettings(
      * @throws FaultyInput when the address is no loopback address and neither TLS nor a trusted proxy is named
      */
     void checkReach() {
-        if (!Loopback.is(listening.address()) && !protection.given()) {
+        if (!listening.isLoopback() && !protection.given()) {
             throw new FaultyInput(
                     "settings",
                     List.of(new Fault(

@@ -40,7 +40,7 @@ final class StillWelcome extends OncePerRequestFilter {
         HttpSession session = request.getSession(false);
         Authentication before = SecurityContextHolder.getContext().getAuthentication();
         if (session != null && before != null) {
-            Optional<Authentication> now = inTime(session) ? now(before) : Optional.empty();
+            Optional<Authentication> now = inTime(session) ? current(before) : Optional.empty();
             SecurityContext context = SecurityContextHolder.createEmptyContext();
             now.ifPresent(context::setAuthentication);
             SecurityContextHolder.setContext(context);
@@ -67,7 +67,7 @@ final class StillWelcome extends OncePerRequestFilter {
         return now;
     }
 
-    private Optional<Authentication> now(Authentication before) {
+    private Optional<Authentication> current(Authentication before) {
         if (!(before.getPrincipal() instanceof LocalUser then)) {
             return Optional.of(before);
         }

@@ -3,7 +3,6 @@ package org.tunica.web;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.tunica.Tunica;
@@ -47,7 +46,7 @@ final class Clinic implements AutoCloseable {
     }
 
     static ServerSettings usual() {
-        return new ServerSettings(new Listening("127.0.0.1", 0), Protection.NONE, RULES, Optional.empty(), false);
+        return ServerSettings.usual().with(new Listening("127.0.0.1", 0)).with(RULES);
     }
 
     /** A user of this name with {@link #PASSWORD}. */

@@ -17,7 +17,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import no.nav.security.mock.oauth2.MockOAuth2Server;
@@ -65,10 +64,7 @@ class HospitalSignInTest {
                         "rule-writers", Set.of(Role.RULE_AUTHOR),
                         "safety", Set.of(Role.SAFETY_OFFICER)),
                 localAccounts);
-        return Clinic.at(
-                folder.resolve("data").toString(),
-                usual -> new ServerSettings(
-                        usual.listening(), usual.protection(), usual.signIn(), Optional.of(hospital), false));
+        return Clinic.at(folder.resolve("data").toString(), usual -> usual.with(hospital));
     }
 
     @Test
@@ -112,7 +108,8 @@ class HospitalSignInTest {
         String begun = start(victim);
         enqueue(Map.of("realm", Map.of("groups", List.of("vein-doctors"))));
         Map<String, String> attackers = query(back(start(clinic.browser())));
-        String lure = "/login/oauth2/code/hospital?code=" + attackers.get("code") + "&state=" + query(begun).get("state");
+        String lure = "/login/oauth2/code/hospital?code=" + attackers.get("code") + "&state="
+                + query(begun).get("state");
         assertEquals("/sign-in?refused", path(victim.get(lure)));
         assertEquals("/sign-in", path(victim.get("/")));
     }
@@ -165,8 +162,11 @@ class HospitalSignInTest {
 
     @Test
     void cookie_comesBackFromTheHospitalsPage() throws Exception {
-        String cookie =
-                clinic.browser().get("/sign-in").headers().firstValue("Set-Cookie").orElse("SameSite=Lax");
+        String cookie = clinic.browser()
+                .get("/sign-in")
+                .headers()
+                .firstValue("Set-Cookie")
+                .orElse("SameSite=Lax");
         assertTrue(cookie.contains("SameSite=Lax"), cookie);
     }
 
@@ -181,7 +181,10 @@ class HospitalSignInTest {
     }
 
     private static String start(Browser browser) throws Exception {
-        return browser.get("/oauth2/authorization/hospital").headers().firstValue("Location").orElseThrow();
+        return browser.get("/oauth2/authorization/hospital")
+                .headers()
+                .firstValue("Location")
+                .orElseThrow();
     }
 
     /** What the provider answers the browser it was sent: the way back, with a code. */
@@ -196,8 +199,7 @@ class HospitalSignInTest {
         String query = address.substring(address.indexOf('?') + 1);
         return Arrays.stream(query.split("&"))
                 .map(part -> part.split("=", 2))
-                .collect(Collectors.toMap(
-                        part -> part[0], part -> URLDecoder.decode(part[1], StandardCharsets.UTF_8)));
+                .collect(Collectors.toMap(part -> part[0], part -> URLDecoder.decode(part[1], StandardCharsets.UTF_8)));
     }
 
     private static String path(HttpResponse<String> answer) {

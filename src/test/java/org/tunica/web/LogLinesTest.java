@@ -36,7 +36,9 @@ class LogLinesTest {
     void library_isToldByItsFixedWordsAlone() {
         JsonNode filled = written("org.example.Library", "cannot read {}", null, SECRET);
         assertEquals("cannot read {}", filled.get("says").stringValue());
-        assertFalse(written("org.example.Library", "cannot read " + SECRET, null).toString().contains(SECRET));
+        assertFalse(written("org.example.Library", "cannot read " + SECRET, null)
+                .toString()
+                .contains(SECRET));
     }
 
     @Test

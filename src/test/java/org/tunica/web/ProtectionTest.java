@@ -52,7 +52,14 @@ class ProtectionTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"evil.example", "127.0.0.1.evil.example", "localhost.evil.example", "10.0.0.1", "tunica.clinic.example.evil"})
+    @ValueSource(
+            strings = {
+                "evil.example",
+                "127.0.0.1.evil.example",
+                "localhost.evil.example",
+                "10.0.0.1",
+                "tunica.clinic.example.evil"
+            })
     void nameOfSomebodyElse_isRefused(String host) throws Exception {
         try (Clinic clinic = open(ProtectionTest::named)) {
             assertEquals("HTTP/1.1 400", status(clinic, "/sign-in", "Host: " + host));
@@ -62,11 +69,13 @@ class ProtectionTest {
     @Test
     void forwardedWords_countFromNobodyUnasked() throws Exception {
         try (Clinic clinic = open(settings -> settings)) {
-            assertEquals("HTTP/1.1 400", status(clinic, "/sign-in", "Host: evil.example", "X-Forwarded-Host: localhost"));
+            assertEquals(
+                    "HTTP/1.1 400", status(clinic, "/sign-in", "Host: evil.example", "X-Forwarded-Host: localhost"));
             String page = raw(clinic, "/sign-in", "Host: localhost", "X-Forwarded-Proto: https");
             assertFalse(page.contains("Strict-Transport-Security"), page);
             assertEquals(
-                    "HTTP/1.1 200", status(clinic, "/server/prometheus", "Host: localhost", "X-Forwarded-For: 192.0.2.9"));
+                    "HTTP/1.1 200",
+                    status(clinic, "/server/prometheus", "Host: localhost", "X-Forwarded-For: 192.0.2.9"));
         }
     }
 
@@ -81,9 +90,7 @@ class ProtectionTest {
             assertTrue(page.contains("__Host-tunica="), page);
             assertTrue(page.contains("Secure"), page);
             assertEquals("HTTP/1.1 403", status(clinic, "/sign-in", host, far));
-            assertEquals(
-                    "HTTP/1.1 401",
-                    status(clinic, "/server/prometheus", host, far, "X-Forwarded-Proto: https"));
+            assertEquals("HTTP/1.1 401", status(clinic, "/server/prometheus", host, far, "X-Forwarded-Proto: https"));
         }
     }
 
@@ -106,7 +113,8 @@ class ProtectionTest {
         Assumptions.assumeFalse(own.isLoopbackAddress(), "this machine has no other address");
         try (Clinic clinic = open(settings -> behindProxy(settings).with(new Listening("0.0.0.0", 0)))) {
             try (Socket socket = new Socket(own, clinic.server.port(), own, 0)) {
-                assertTrue(ask(socket, "/sign-in", "Host: tunica.clinic.example").startsWith("HTTP/1.1 403"));
+                assertTrue(
+                        ask(socket, "/sign-in", "Host: tunica.clinic.example").startsWith("HTTP/1.1 403"));
             }
         }
     }
@@ -115,11 +123,13 @@ class ProtectionTest {
     @Test
     void tls_isSpokenAndNothingElse() throws Exception {
         Path keys = keyStore();
-        Protection.Tls tls = new Protection.Tls(keys.toString(), keys.resolveSibling("password").toString());
+        Protection.Tls tls = new Protection.Tls(
+                keys.toString(), keys.resolveSibling("password").toString());
         Protection protection = new Protection(Set.of(), Optional.of(tls), List.of());
-        try (Clinic clinic = open(settings -> protectedBy(settings, protection).with(new Listening("0.0.0.0", 0)))) {
+        try (Clinic clinic = open(settings -> settings.with(protection).with(new Listening("0.0.0.0", 0)))) {
             clinic.user("rosa", Role.SPECIALIST);
-            HttpClient client = HttpClient.newBuilder().sslContext(trusting(keys)).build();
+            HttpClient client =
+                    HttpClient.newBuilder().sslContext(trusting(keys)).build();
             HttpResponse<String> page = client.send(
                     HttpRequest.newBuilder(URI.create("https://localhost:" + clinic.server.port() + "/sign-in"))
                             .build(),
@@ -137,22 +147,11 @@ class ProtectionTest {
     }
 
     private static ServerSettings named(ServerSettings settings) {
-        return protectedBy(settings, new Protection(Set.of("tunica.clinic.example"), Optional.empty(), List.of()));
+        return settings.with(new Protection(Set.of("tunica.clinic.example"), Optional.empty(), List.of()));
     }
 
     private static ServerSettings behindProxy(ServerSettings settings) {
-        return protectedBy(
-                settings,
-                new Protection(Set.of("tunica.clinic.example"), Optional.empty(), List.of("127.0.0.1")));
-    }
-
-    private static ServerSettings protectedBy(ServerSettings settings, Protection protection) {
-        return new ServerSettings(
-                settings.listening(),
-                protection,
-                settings.signIn(),
-                settings.hospital(),
-                settings.adviceWithoutSignIn());
+        return settings.with(new Protection(Set.of("tunica.clinic.example"), Optional.empty(), List.of("127.0.0.1")));
     }
 
     private static String status(Clinic clinic, String path, String... headers) throws Exception {
@@ -167,7 +166,8 @@ class ProtectionTest {
     }
 
     private static String ask(Socket socket, String path, String... headers) throws Exception {
-        String request = "GET " + path + " HTTP/1.1\r\n" + String.join("\r\n", headers) + "\r\nConnection: close\r\n\r\n";
+        String request =
+                "GET " + path + " HTTP/1.1\r\n" + String.join("\r\n", headers) + "\r\nConnection: close\r\n\r\n";
         socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
         InputStream in = socket.getInputStream();
         return new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -177,7 +177,8 @@ class ProtectionTest {
         Path keys = folder.resolve("server.p12");
         Files.writeString(folder.resolve("password"), "not-a-secret\n");
         Process made = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
+                        Path.of(System.getProperty("java.home"), "bin", "keytool")
+                                .toString(),
                         "-genkeypair",
                         "-alias",
                         "server",

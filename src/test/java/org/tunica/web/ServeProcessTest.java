@@ -39,7 +39,7 @@ class ServeProcessTest {
 
     @Test
     void firstStart_tellsTheAddressTheLinkAndTheCaution() throws Exception {
-        try (Served served = serve("--data", folder.resolve("data").toString())) {
+        try (Started served = serve("--data", folder.resolve("data").toString())) {
             String said = String.join("\n", served.said);
             assertTrue(said.contains("What is kept is in " + folder.resolve("data")), said);
             assertTrue(said.contains("Invented cases put in, to look around with: 14."), said);
@@ -54,7 +54,7 @@ class ServeProcessTest {
     void nothingOfAPatient_isInTheLog() throws Exception {
         Path data = folder.resolve("data");
         List<String> log;
-        try (Served served = serve("--data", data.toString())) {
+        try (Started served = serve("--data", data.toString())) {
             Browser ada = administrator(served);
             Browser rosa = specialist(served, ada);
             for (Browser browser : List.of(ada, rosa, served.browser())) {
@@ -82,8 +82,9 @@ class ServeProcessTest {
     /** Told to end while a request is half sent: the request ends first, then what was kept for this run alone goes. */
     @Test
     void stop_letsARunningRequestEnd() throws Exception {
-        try (Served served = serve();
-                Socket half = new Socket(InetAddress.getLoopbackAddress(), served.address().getPort())) {
+        try (Started served = serve();
+                Socket half = new Socket(
+                        InetAddress.getLoopbackAddress(), served.address().getPort())) {
             OutputStream out = half.getOutputStream();
             out.write(("POST /api/advice HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
                             + "Content-Length: 2\r\nConnection: close\r\n\r\n{")
@@ -113,18 +114,19 @@ class ServeProcessTest {
         }
     }
 
-    private static Browser administrator(Served served) throws Exception {
+    private static Browser administrator(Started served) throws Exception {
         Browser ada = served.browser();
         ada.fillIn(served.link(), Map.of("name", "ada", "password", PASSWORD, "again", PASSWORD));
         ada.signIn("ada", PASSWORD);
         return ada;
     }
 
-    private static Browser specialist(Served served, Browser ada) throws Exception {
+    private static Browser specialist(Started served, Browser ada) throws Exception {
         String added = ada.json("PUT", "/api/users/rosa", "{\"roles\":[\"specialist\"]}", "If-None-Match", "*")
                 .body();
         Browser rosa = served.browser();
-        String link = URI.create(added.replaceAll(".*\"address\":\"([^\"]*)\".*", "$1")).getPath();
+        String link = URI.create(added.replaceAll(".*\"address\":\"([^\"]*)\".*", "$1"))
+                .getPath();
         rosa.fillIn(link, Map.of("password", PASSWORD, "again", PASSWORD));
         rosa.signIn("rosa", PASSWORD);
         assertEquals(200, rosa.get("/api/cases").statusCode());
@@ -133,10 +135,9 @@ class ServeProcessTest {
 
     private static void ask(Browser browser, String endpoint) throws Exception {
         String method = endpoint.substring(0, endpoint.indexOf(' ')).replace("ANY", "GET");
-        String path = endpoint.substring(endpoint.indexOf(' ') + 1)
-                .replaceAll("\\{[a-zA-Z]+}|\\*\\*", PLANTED.get(0));
-        String body = "{\"format\":\"tunica-case/1\",\"caseRef\":\"" + PLANTED.get(1) + "\",\"born\":\"" + PLANTED.get(2)
-                + "\",\"patient\":{\"ageYears\":\"" + PLANTED.get(3) + "\"}}";
+        String path = endpoint.substring(endpoint.indexOf(' ') + 1).replaceAll("\\{[a-zA-Z]+}|\\*\\*", PLANTED.get(0));
+        String body = "{\"format\":\"tunica-case/1\",\"caseRef\":\"" + PLANTED.get(1) + "\",\"born\":\""
+                + PLANTED.get(2) + "\",\"patient\":{\"ageYears\":\"" + PLANTED.get(3) + "\"}}";
         browser.json(
                 method,
                 path + "?number=" + PLANTED.get(3) + "&before=" + PLANTED.get(2),
@@ -148,7 +149,7 @@ class ServeProcessTest {
     }
 
     /** Requests no client library would send. */
-    private static void askOddly(Served served) throws Exception {
+    private static void askOddly(Started served) throws Exception {
         String name = PLANTED.get(0);
         for (String odd : List.of(
                 "GET /{" + name + "} HTTP/1.1\r\nHost: localhost\r\n\r\n",
@@ -157,9 +158,11 @@ class ServeProcessTest {
                 name + " /x HTTP/1.1\r\nHost: localhost\r\n\r\n",
                 "GET /api/cases/%zz" + name + " HTTP/1.1\r\nHost: localhost\r\n\r\n",
                 "GET /api/cases/..;/" + name + " HTTP/1.1\r\nHost: localhost\r\nCookie: tunica=" + name + "\r\n\r\n",
-                "POST /api/advice HTTP/1.1\r\nHost: localhost\r\nContent-Type: " + name + "\r\nContent-Length: 2\r\n\r\n{}",
+                "POST /api/advice HTTP/1.1\r\nHost: localhost\r\nContent-Type: " + name
+                        + "\r\nContent-Length: 2\r\n\r\n{}",
                 "POST /api/advice HTTP/1.1\r\nHost: localhost\r\nTransfer-Encoding: chunked\r\n\r\n" + name)) {
-            try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), served.address().getPort())) {
+            try (Socket socket = new Socket(
+                    InetAddress.getLoopbackAddress(), served.address().getPort())) {
                 socket.getOutputStream().write(odd.getBytes(StandardCharsets.UTF_8));
                 socket.shutdownOutput();
                 socket.getInputStream().readAllBytes();
@@ -173,7 +176,7 @@ class ServeProcessTest {
         browser.signIn(name, PLANTED.get(1));
     }
 
-    private Served serve(String... options) throws Exception {
+    private Started serve(String... options) throws Exception {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
@@ -186,18 +189,20 @@ class ServeProcessTest {
                 "--port",
                 "0"));
         command.addAll(List.of(options));
-        return new Served(new ProcessBuilder(command)
-                .redirectError(folder.resolve("log").toFile())
-                .start(), folder.resolve("log"));
+        return new Started(
+                new ProcessBuilder(command)
+                        .redirectError(folder.resolve("log").toFile())
+                        .start(),
+                folder.resolve("log"));
     }
 
     /** A server in a process of its own. */
-    private static final class Served implements AutoCloseable {
+    private static final class Started implements AutoCloseable {
         private final Process process;
         private final Path log;
         private final List<String> said = new ArrayList<>();
 
-        Served(Process process, Path log) throws Exception {
+        Started(Process process, Path log) throws Exception {
             this.process = process;
             this.log = log;
             BufferedReader out = process.inputReader(StandardCharsets.UTF_8);
