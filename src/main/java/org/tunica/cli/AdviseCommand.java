@@ -8,6 +8,7 @@ import org.tunica.casefile.CaseFile;
 import org.tunica.plan.Advice;
 import org.tunica.similar.CaseLibrary;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -25,6 +26,9 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Print the advice as JSON (tunica-advice/1).")
     private boolean json;
+
+    @Mixin
+    private RulesInUse rules = new RulesInUse();
 
     @Option(
             names = "--cases",
@@ -59,13 +63,23 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         TextWidth.check(width, spec);
         byte[] bytes = InputFile.read(file);
-        Tunica tunica = Tunica.shipped();
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            Advice advised = answer(consulted.tunica(), bytes);
+            consulted.shadow(bytes, advised);
+        }
+        return 0;
+    }
+
+    /** Prints the advice, and gives it back without what stands beside it. */
+    private Advice answer(Tunica tunica, byte[] bytes) {
         CaseFile caseFile = tunica.readCase(file, bytes);
         Advice advised = confirm ? tunica.adviseConfirmed(caseFile) : tunica.advise(caseFile);
         Advice advice = cases.isEmpty() ? advised : withCases(tunica, caseFile, advised);
         String text = json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width, why).of(advice);
         spec.commandLine().getOut().print(text);
-        return 0;
+        spec.commandLine().getOut().flush();
+        return advised;
     }
 
     private Advice withCases(Tunica tunica, CaseFile caseFile, Advice advice) {
