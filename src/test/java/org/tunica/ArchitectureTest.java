@@ -48,6 +48,7 @@ class ArchitectureTest {
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
+            arrow("drawing", "casefile", "knowledge", "plan"),
             arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
             arrow("replay", "casefile", "knowledge", "physics", "rules", "plan"),
             arrow("anonymity"),

@@ -46,11 +46,8 @@ final class AdviseCommand implements Callable<Integer> {
                             + " minute a segment.")
     private boolean confirm;
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -61,7 +58,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         byte[] bytes = InputFile.read(file);
         try (Consulted consulted = rules.open()) {
             consulted.tell(spec.commandLine().getErr());
@@ -76,7 +73,8 @@ final class AdviseCommand implements Callable<Integer> {
         CaseFile caseFile = tunica.readCase(file, bytes);
         Advice advised = confirm ? tunica.adviseConfirmed(caseFile) : tunica.advise(caseFile);
         Advice advice = cases.isEmpty() ? advised : withCases(tunica, caseFile, advised);
-        String text = json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width, why).of(advice);
+        String text =
+                json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width.columns(), why).of(advice);
         spec.commandLine().getOut().print(text);
         spec.commandLine().getOut().flush();
         return advised;
