@@ -50,8 +50,7 @@ final class Consulted implements AutoCloseable {
     /** After the answer was given: the next release is asked silently, if one runs as a shadow. */
     void shadow(byte[] caseJson, Advice said) {
         if (now) {
-            open.ifPresent(releases ->
-                    new Shadow(releases.store(), releases.engines()).beside(engine, caseJson, said));
+            open.ifPresent(releases -> new Shadow(releases.store(), releases.engines()).beside(engine, caseJson, said));
         }
     }
 

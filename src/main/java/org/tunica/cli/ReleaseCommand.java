@@ -152,8 +152,9 @@ final class ReleaseCommand {
 
     @Command(
             name = "shadow",
-            description = "Let a release in review or approved run silently beside the one in force, or end that, or show"
-                    + " what was counted.",
+            description =
+                    "Let a release in review or approved run silently beside the one in force, or end that, or show"
+                            + " what was counted.",
             mixinStandardHelpOptions = true)
     int shadow(
             @Mixin DataPlace data,

@@ -11,22 +11,23 @@ final class RulesInUse {
     @Option(
             names = "--data",
             paramLabel = "FOLDER",
-            description = "Run the release in force there (a folder, or a jdbc:postgresql: URL). Without it the program's"
-                    + " own rules run, and the output says DRAFT.")
+            description =
+                    "Run the release in force there (a folder, or a jdbc:postgresql: URL). Without it the program's"
+                            + " own rules run, and the output says DRAFT.")
     private Optional<String> place = Optional.empty();
 
     @Option(
             names = "--as-of",
             paramLabel = "DAY|VERSION",
-            description = "Run the release that was in force there on a day, at a moment such as 2026-03-01T08:00:00Z, or"
-                    + " by its version; the answer is the same bytes as then.")
+            description =
+                    "Run the release that was in force there on a day, at a moment such as 2026-03-01T08:00:00Z, or"
+                            + " by its version; the answer is the same bytes as then.")
     private Optional<String> asOf = Optional.empty();
 
     /** @throws FaultyInput when the release in force may not be used, or nothing was in force then */
     Consulted open() {
         if (place.isEmpty() && asOf.isPresent()) {
-            throw new FaultyInput(
-                    "input", List.of(new Fault("--as-of", "needs --data, where the releases are kept")));
+            throw new FaultyInput("input", List.of(new Fault("--as-of", "needs --data, where the releases are kept")));
         }
         return place.map(data -> Consulted.at(data, asOf)).orElseGet(Consulted::ownRules);
     }

@@ -92,8 +92,10 @@ public final class Engines {
      * @throws FaultyInput when its files are not as it says
      */
     Optional<Engine> shadow() {
-        return records.timeline().shadowAt(clock.instant()).map(version -> new Engine(
-                shadows.computeIfAbsent(version, this::loadShadow), Optional.of(version), List.of()));
+        return records.timeline()
+                .shadowAt(clock.instant())
+                .map(version -> new Engine(
+                        shadows.computeIfAbsent(version, this::loadShadow), Optional.of(version), List.of()));
     }
 
     private Tunica loadShadow(String version) {

@@ -35,7 +35,8 @@ public final class Shadow {
         try {
             return engines.shadow().map(shadow -> kept(shadow, spoke, compared(shadow, spoke, caseJson, said)));
         } catch (RuntimeException e) {
-            return Optional.empty(); // the answer stands; whoever keeps the store is told elsewhere that it is not reached
+            return Optional
+                    .empty(); // the answer stands; whoever keeps the store is told elsewhere that it is not reached
         }
     }
 
@@ -43,8 +44,8 @@ public final class Shadow {
         try {
             Tunica other = shadow.tunica();
             Advice unsaid = other.advise(other.readCase("case", caseJson));
-            Comparer comparer = Comparer.of(
-                    spoke.tunica().knowledge(), spoke.tunica().rules(), other.knowledge(), other.rules());
+            Comparer comparer =
+                    Comparer.of(spoke.tunica().knowledge(), spoke.tunica().rules(), other.knowledge(), other.rules());
             return ShadowRun.of(comparer.compare(said, unsaid));
         } catch (RuntimeException | StackOverflowError e) {
             return ShadowRun.failed(e);
@@ -53,8 +54,7 @@ public final class Shadow {
 
     private ShadowRun kept(Engines.Engine shadow, Engines.Engine spoke, ShadowRun run) {
         store.releases()
-                .shadowRun(
-                        BY, shadow.version().orElseThrow(), spoke.version().orElse(NONE), run.toJson());
+                .shadowRun(BY, shadow.version().orElseThrow(), spoke.version().orElse(NONE), run.toJson());
         return run;
     }
 

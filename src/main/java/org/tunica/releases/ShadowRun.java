@@ -47,9 +47,8 @@ public record ShadowRun(Optional<String> failed, List<Changed> changed) {
                 comparison.changed().stream()
                         .map(segment -> new Changed(
                                 Set.copyOf(segment.kinds()),
-                                new TreeSet<>(segment.turns().stream()
-                                        .map(Turn::rule)
-                                        .toList())))
+                                new TreeSet<>(
+                                        segment.turns().stream().map(Turn::rule).toList())))
                         .toList());
     }
 
@@ -74,8 +73,7 @@ public record ShadowRun(Optional<String> failed, List<Changed> changed) {
     static ShadowRun read(String json) {
         Faults faults = new Faults();
         String what = "run of a shadow";
-        FieldReader reader =
-                new FieldReader(JsonText.parse(what, json.getBytes(StandardCharsets.UTF_8)), "$", faults);
+        FieldReader reader = new FieldReader(JsonText.parse(what, json.getBytes(StandardCharsets.UTF_8)), "$", faults);
         ShadowRun run = new ShadowRun(
                 reader.text(FAILED),
                 reader.objects(CHANGED).orElse(List.of()).stream()
@@ -104,14 +102,18 @@ public record ShadowRun(Optional<String> failed, List<Changed> changed) {
         static Counts of(List<ShadowRun> runs) {
             Map<ChangedSegment.Kind, Integer> byKind = new TreeMap<>();
             Map<String, Map<ChangedSegment.Kind, Integer>> byRule = new TreeMap<>();
-            runs.stream().flatMap(run -> run.changed().stream()).forEach(segment -> segment.kinds()
-                    .forEach(kind -> {
+            runs.stream()
+                    .flatMap(run -> run.changed().stream())
+                    .forEach(segment -> segment.kinds().forEach(kind -> {
                         byKind.merge(kind, 1, Integer::sum);
-                        segment.rules().forEach(rule -> byRule.computeIfAbsent(rule, id -> new TreeMap<>())
-                                .merge(kind, 1, Integer::sum));
+                        segment.rules()
+                                .forEach(rule -> byRule.computeIfAbsent(rule, id -> new TreeMap<>())
+                                        .merge(kind, 1, Integer::sum));
                     }));
-            int failures = (int) runs.stream().filter(run -> run.failed().isPresent()).count();
-            int changed = (int) runs.stream().filter(run -> !run.changed().isEmpty()).count();
+            int failures =
+                    (int) runs.stream().filter(run -> run.failed().isPresent()).count();
+            int changed =
+                    (int) runs.stream().filter(run -> !run.changed().isEmpty()).count();
             return new Counts(runs.size(), failures, changed, byKind, byRule);
         }
     }

@@ -54,8 +54,7 @@ class EnginesTest {
             Engines.Engine engine = office.engines.inForce();
             Advice advice = engine.tunica().advise(engine.tunica().readCase(CASE, Office.demo(CASE)));
             assertEquals(
-                    new Advice.Release("1.0.0", Advice.Release.State.ACTIVE, Office.RULES.digest()),
-                    advice.release());
+                    new Advice.Release("1.0.0", Advice.Release.State.ACTIVE, Office.RULES.digest()), advice.release());
             assertEquals(List.of(), engine.notices());
         }
     }
@@ -120,8 +119,7 @@ class EnginesTest {
     void anotherProgram_isTold() {
         try (Office office = Office.staffed(place)) {
             office.inForce("1.0.0", Office.RULES);
-            Engines later =
-                    new Engines(office.records, office.clock, new Program("10.0.0", Optional.empty()));
+            Engines later = new Engines(office.records, office.clock, new Program("10.0.0", Optional.empty()));
             assertEquals(
                     List.of("Release 1.0.0 was built with program 9.9.9; this is program 10.0.0, whose numbers may"
                             + " differ."),
@@ -180,15 +178,18 @@ class EnginesTest {
     @Test
     void whatTheProgramCannotRun_isNeverPutInForce() {
         Bundle broken = Bundle.of(Map.of(
-                "rules/changes/0003-x.yaml", "number: \"0003\"\n", "knowledge/a.yaml", "b: 1\n", "rules/a.rule", "x\n"));
+                "rules/changes/0003-x.yaml",
+                "number: \"0003\"\n",
+                "knowledge/a.yaml",
+                "b: 1\n",
+                "rules/a.rule",
+                "x\n"));
         assertThrows(FaultyInput.class, () -> Tunica.of(broken));
         try (Office office = Office.staffed(place)) {
             office.approved("1.0.0", broken);
             ReleaseDesk desk = new ReleaseDesk(office.store, office.clock);
             assertThrows(FaultyInput.class, () -> desk.activate(Office.BY, "1.0.0"));
-            assertEquals(
-                    ReleaseState.APPROVED,
-                    office.records.story("1.0.0").stateAt(office.clock.instant()));
+            assertEquals(ReleaseState.APPROVED, office.records.story("1.0.0").stateAt(office.clock.instant()));
         }
     }
 

@@ -104,12 +104,10 @@ class ReleaseDeskTest {
                     () -> office.sign("1.0.0", "clara", SigningRole.CLINICAL_LEAD),
                     "clara has signed already, as clinical lead");
             refused(
-                    () -> office.keyDesk.addPerson(
-                            Office.BY, "both", Set.of(Role.CLINICAL_LEAD, Role.SAFETY_OFFICER)),
+                    () -> office.keyDesk.addPerson(Office.BY, "both", Set.of(Role.CLINICAL_LEAD, Role.SAFETY_OFFICER)),
                     "two people sign");
             refused(
-                    () -> office.keyDesk.addPerson(
-                            Office.BY, "both", Set.of(Role.RULE_AUTHOR, Role.SAFETY_OFFICER)),
+                    () -> office.keyDesk.addPerson(Office.BY, "both", Set.of(Role.RULE_AUTHOR, Role.SAFETY_OFFICER)),
                     "cannot write rules and sign them");
         }
     }
@@ -168,9 +166,7 @@ class ReleaseDeskTest {
             office.inForce("1.0.0", Office.RULES);
             office.approved("1.1.0", Office.WIDER_GAP);
             Instant tomorrow = office.clock.instant().plus(Duration.ofDays(1));
-            refused(
-                    () -> office.desk.schedule(Office.BY, "1.1.0", office.clock.instant()),
-                    "which has passed");
+            refused(() -> office.desk.schedule(Office.BY, "1.1.0", office.clock.instant()), "which has passed");
             office.desk.schedule(Office.BY, "1.1.0", tomorrow);
             assertEquals(Optional.of("1.0.0"), office.versionInForce());
             office.clock.set(tomorrow);
@@ -182,8 +178,7 @@ class ReleaseDeskTest {
     void aReleaseThatRanOut_isRefusedAndNeverPassedOver() {
         try (Office office = office()) {
             office.inForce("1.0.0", Office.RULES);
-            ReleaseFiles shortLived =
-                    office.files("1.1.0", Office.WIDER_GAP, Optional.of(LocalDate.of(2026, 4, 1)));
+            ReleaseFiles shortLived = office.files("1.1.0", Office.WIDER_GAP, Optional.of(LocalDate.of(2026, 4, 1)));
             office.desk.keep(Office.BY, shortLived);
             office.desk.submit(Office.BY, "1.1.0");
             office.signByAll("1.1.0");
@@ -215,12 +210,9 @@ class ReleaseDeskTest {
     void aVersion_isUsedOnceAndGoesUpwards() {
         try (Office office = office()) {
             office.inForce("1.1.0", Office.RULES);
-            assertThrows(
-                    FaultyInput.class,
-                    () -> office.desk.keep(Office.BY, office.files("1.0.9", Office.WIDER_GAP)));
+            assertThrows(FaultyInput.class, () -> office.desk.keep(Office.BY, office.files("1.0.9", Office.WIDER_GAP)));
             office.desk.keep(Office.BY, office.files("1.2.0", Office.WIDER_GAP));
-            assertThrows(
-                    OutOfDate.class, () -> office.desk.keep(Office.BY, office.files("1.2.0", Office.WIDER_GAP)));
+            assertThrows(OutOfDate.class, () -> office.desk.keep(Office.BY, office.files("1.2.0", Office.WIDER_GAP)));
         }
     }
 
