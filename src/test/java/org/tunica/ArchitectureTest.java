@@ -48,7 +48,8 @@ class ArchitectureTest {
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
-            arrow("drawing", "casefile", "knowledge", "plan"),
+            arrow("drawing", "casefile", "knowledge", "plan", "wording"),
+            arrow("wording", "casefile", "knowledge", "rules", "plan"),
             arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
             arrow("proposal", "casefile", "knowledge", "review", "rules", "signing"),
             arrow("replay", "casefile", "knowledge", "physics", "rules", "plan"),
@@ -83,14 +84,17 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(Map.ofEntries(
             arrow("fhir", "front door", "casefile", "knowledge", "plan"),
             arrow("store", "casefile"),
+            arrow("accounts", "casefile", "store"),
             arrow(
                     "releases",
                     "front door",
                     "casefile",
-                    "governance",
                     "knowledge",
+                    "plan",
                     "proposal",
                     "review",
+                    "replay",
+                    "governance",
                     "signing",
                     "store")));
 
