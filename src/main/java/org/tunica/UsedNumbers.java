@@ -17,6 +17,7 @@ import org.tunica.similar.Similarity;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.FollowUpLimits;
 import org.tunica.treatment.ScanPlan;
+import org.tunica.watching.WatchNumbers;
 
 /** A number of the knowledge that nothing reads would be one somebody believes to be in force. */
 final class UsedNumbers {
@@ -41,6 +42,7 @@ final class UsedNumbers {
         used.addAll(Similarity.IDS);
         used.addAll(AnonymityLimits.IDS);
         used.addAll(WallStrip.IDS);
+        used.addAll(WatchNumbers.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

@@ -32,6 +32,8 @@ import picocli.CommandLine.ExitCode;
             HookCommand.class,
             SchemaCommand.class,
             ChangeCommand.class,
+            WatchCommand.class,
+            FeedbackCommand.class,
             ReleaseCommand.class,
             KeyCommand.class,
             PeopleCommand.class,

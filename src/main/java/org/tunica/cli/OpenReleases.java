@@ -10,6 +10,7 @@ import org.tunica.releases.ReleaseDesk;
 import org.tunica.releases.ReleaseRecords;
 import org.tunica.releases.Shadow;
 import org.tunica.releases.SigningDesk;
+import org.tunica.releases.WatchDesk;
 import org.tunica.store.Actor;
 import org.tunica.store.Store;
 
@@ -68,6 +69,10 @@ final class OpenReleases implements AutoCloseable {
 
     ReleaseText text() {
         return new ReleaseText(records().timeline(), clock.instant());
+    }
+
+    WatchDesk watch() {
+        return new WatchDesk(store, engines(), clock);
     }
 
     ChangeDesk changes() {

@@ -80,7 +80,7 @@ final class CardWriter {
             card.set("suggestions", suggestions);
             card.put("selectionBehavior", "at-most-one");
         }
-        return finished(card, Optional.of(trace.of(List.of(segment))));
+        return finished(card, Optional.of(trace.of(segment, ordered)));
     }
 
     /** The order leaves the technique open, or how it stands is not computed yet. */

@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import org.tunica.Tunica;
 import org.tunica.plan.Advice;
 import org.tunica.plan.AdviceSoFar;
@@ -49,6 +50,13 @@ final class Trace {
         read.ages().stream()
                 .filter(age -> !age.when().isEmpty())
                 .forEach(age -> ages.addObject().put("path", age.path()).put("when", age.when()));
+        return trace;
+    }
+
+    /** The same of one segment, with the option the card is about told apart. */
+    ObjectNode of(SegmentAdvice segment, Optional<OptionAdvice> about) {
+        ObjectNode trace = of(List.of(segment));
+        about.ifPresent(option -> option(trace.putObject("about"), option));
         return trace;
     }
 

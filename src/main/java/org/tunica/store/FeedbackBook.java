@@ -15,6 +15,9 @@ public interface FeedbackBook {
     /** Reports, the last one first. */
     List<Kept> newest(Page page);
 
+    /** Reports of one card, the last one first. */
+    List<Kept> of(String card);
+
     /**
      * Keeps what somebody finds who looked at a report later. An earlier word stays; the last one counts.
      *

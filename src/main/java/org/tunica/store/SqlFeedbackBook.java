@@ -47,6 +47,13 @@ final class SqlFeedbackBook implements FeedbackBook {
     }
 
     @Override
+    public List<Kept> of(String card) {
+        return shelf.many("t.card = ? order by t.audit_number desc", card).stream()
+                .map(SqlFeedbackBook::of)
+                .toList();
+    }
+
+    @Override
     public KeptJudgement judge(Actor by, Judgement judgement) {
         String what = "judgement of card " + judgement.card();
         Texts.shaped("judge", judgement.judge(), ID);

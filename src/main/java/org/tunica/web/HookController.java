@@ -27,7 +27,10 @@ import org.tunica.store.Store;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** CDS Hooks 2.0: what is offered, the calls, and what people did with the cards. Of a call nothing is stored. */
+/**
+ * CDS Hooks 2.0: what is offered, the calls, and what people did with the cards. Of a call nothing
+ * is stored but which rules each card rested on.
+ */
 @RestController
 @RequestMapping("/cds-services")
 final class HookController {
@@ -36,11 +39,13 @@ final class HookController {
     private final Optional<HookService> service;
     private final Store store;
     private final Clock clock;
+    private final GivenCards givenCards;
 
     HookController(RecordServices services, Store store, Clock clock) {
         this.service = services.hooks();
         this.store = store;
         this.clock = clock;
+        this.givenCards = new GivenCards(store);
     }
 
     /** What is offered; nothing where the site has not said what its room holds. */
@@ -55,10 +60,11 @@ final class HookController {
 
     /** Cards for a moment in the work of a person. */
     @PostMapping(path = "/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
-    ResponseEntity<String> call(@PathVariable String id, @RequestBody byte[] json) {
+    ResponseEntity<String> call(@PathVariable String id, @RequestBody byte[] json, Authentication caller) {
         HookService known = known(id);
         HookAnswer answer = known.answer(
                 HookRequest.read(BODY, json), day(), () -> UUID.randomUUID().toString());
+        givenCards.keep(new Actor("hook:" + caller.getName()), answer.body());
         return json(
                 answer instanceof HookAnswer.MissingData ? HttpStatus.PRECONDITION_FAILED : HttpStatus.OK,
                 answer.body());
