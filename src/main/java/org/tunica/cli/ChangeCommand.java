@@ -39,8 +39,9 @@ final class ChangeCommand {
 
     @Command(
             name = "reason",
-            description = "Write why into the change record, and list there what the files changed. Remarks in the record"
-                    + " are lost.",
+            description =
+                    "Write why into the change record, and list there what the files changed. Remarks in the record"
+                            + " are lost.",
             mixinStandardHelpOptions = true)
     int reason(
             @Parameters(paramLabel = "DIR", description = DIR) String folder,

@@ -70,7 +70,8 @@ final class ChangeStartCommand implements Callable<Integer> {
             ChangeDesk.Start start = open.changes().start();
             LocalDate today = LocalDate.ofInstant(open.clock().instant(), ZoneOffset.UTC);
             String number = NewRecord.nextNumber(Tunica.of(start.bundle()).knowledge());
-            Opening opening = new Opening(number, author, start.release(), start.bundle().digest(), today);
+            Opening opening =
+                    new Opening(number, author, start.release(), start.bundle().digest(), today);
             SortedMap<String, String> scenarios =
                     features.map(ChangeStartCommand::scenarios).orElseGet(open.changes()::scenarios);
             begin(start, opening, first, scenarios);
@@ -85,15 +86,10 @@ final class ChangeStartCommand implements Callable<Integer> {
         return 0;
     }
 
-    private void begin(
-            ChangeDesk.Start start, Opening opening, NewRecord first, SortedMap<String, String> scenarios) {
+    private void begin(ChangeDesk.Start start, Opening opening, NewRecord first, SortedMap<String, String> scenarios) {
         try {
             WorkingCopy.begin(
-                    Path.of(folder),
-                    start.bundle(),
-                    scenarios,
-                    opening,
-                    first.draft(opening.number(), opening.on()));
+                    Path.of(folder), start.bundle(), scenarios, opening, first.draft(opening.number(), opening.on()));
         } catch (IOException e) {
             throw new FaultyInput("output", List.of(new Fault(folder, "cannot be written: " + e.getMessage())));
         }
@@ -103,9 +99,11 @@ final class ChangeStartCommand implements Callable<Integer> {
         Path root = RuleFolder.of(named).path();
         SortedMap<String, String> texts = new TreeMap<>();
         try (Stream<Path> walk = Files.walk(root)) {
-            for (Path file : walk.filter(path -> path.toString().endsWith(".feature")).toList()) {
-                String name =
-                        root.relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
+            for (Path file :
+                    walk.filter(path -> path.toString().endsWith(".feature")).toList()) {
+                String name = root.relativize(file)
+                        .toString()
+                        .replace(file.getFileSystem().getSeparator(), "/");
                 texts.put("features/" + name, Files.readString(file));
             }
         } catch (IOException e) {

@@ -49,7 +49,9 @@ final class ChangeTakeCommand implements Callable<Integer> {
         try (OpenReleases open = OpenReleases.at(data.place())) {
             SortedMap<String, String> files = open.changes().files(number);
             write(root, files);
-            spec.commandLine().getOut().println(files.size() + " files of change " + number + " are in " + folder + ".");
+            spec.commandLine()
+                    .getOut()
+                    .println(files.size() + " files of change " + number + " are in " + folder + ".");
         } catch (IOException e) {
             throw fault("cannot be written: " + e.getMessage());
         }

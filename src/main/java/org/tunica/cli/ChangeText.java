@@ -67,15 +67,18 @@ final class ChangeText {
     private static String verdict(CheckedChange change) {
         long bars = count(change, Check.Result.BAR);
         long warns = count(change, Check.Result.WARN);
-        String also = warns == 0 ? "" : " " + warns + (warns == 1 ? " check warns" : " checks warn")
-                + ": for those who sign to judge.";
+        String also = warns == 0
+                ? ""
+                : " " + warns + (warns == 1 ? " check warns" : " checks warn") + ": for those who sign to judge.";
         return bars == 0
                 ? "Nothing bars it: it can be handed in." + also
                 : bars + (bars == 1 ? " check bars it" : " checks bar it") + ": it cannot be handed in." + also;
     }
 
     private static long count(CheckedChange change, Check.Result result) {
-        return change.checks().stream().filter(check -> check.result() == result).count();
+        return change.checks().stream()
+                .filter(check -> check.result() == result)
+                .count();
     }
 
     /** Where a change stands, on one line. */

@@ -37,7 +37,8 @@ final class FeedbackCommand {
             @Option(names = "--all", description = "Also those that were accepted, and those judged already.")
                     boolean all) {
         try (OpenReleases open = OpenReleases.at(data.place())) {
-            List<String> lines = new FeedbackText(open.store()).lines(open.watch().feedback(kept -> true), all);
+            List<String> lines =
+                    new FeedbackText(open.store()).lines(open.watch().feedback(kept -> true), all);
             spec.commandLine().getOut().print(lines.isEmpty() ? "None.\n" : String.join("\n", lines) + "\n");
         }
         return ExitCode.OK;
@@ -45,7 +46,8 @@ final class FeedbackCommand {
 
     @Command(
             name = "judge",
-            description = "Say whether it was right to do with a card what was done. The last word counts; none is lost.",
+            description =
+                    "Say whether it was right to do with a card what was done. The last word counts; none is lost.",
             mixinStandardHelpOptions = true)
     int judge(
             @Mixin DataPlace data,
@@ -58,8 +60,7 @@ final class FeedbackCommand {
             Judgement.Finding found = WordOption.of("FINDING", finding, Judgement.Finding.class);
             JudgeDesk desk = new JudgeDesk(open.store());
             HookFeedback report = desk.lastOf(card);
-            FeedbackBook.KeptJudgement kept =
-                    desk.judge(OpenReleases.BY, by, report, found, because.text());
+            FeedbackBook.KeptJudgement kept = desk.judge(OpenReleases.BY, by, report, found, because.text());
             spec.commandLine()
                     .getOut()
                     .println("Card " + card + ", " + report.outcome() + ": "

@@ -21,14 +21,18 @@ final class FeedbackText {
     List<String> lines(List<FeedbackBook.Kept> reports, boolean all) {
         return reports.stream()
                 .map(FeedbackBook.Kept::feedback)
-                .filter(report -> all || report.outcome().equals(OVERRIDDEN) && last(report).isEmpty())
+                .filter(report -> all
+                        || report.outcome().equals(OVERRIDDEN) && last(report).isEmpty())
                 .map(this::line)
                 .toList();
     }
 
     private String line(HookFeedback report) {
         Optional<GivenCard> card = store.cards().one(report.card());
-        String about = card.map(GivenCard::technique).filter(id -> !id.isEmpty()).map(id -> " about " + id).orElse("");
+        String about = card.map(GivenCard::technique)
+                .filter(id -> !id.isEmpty())
+                .map(id -> " about " + id)
+                .orElse("");
         String rules = card.map(GivenCard::rules)
                 .filter(ids -> !ids.isEmpty())
                 .map(ids -> " (" + String.join(", ", ids) + ")")

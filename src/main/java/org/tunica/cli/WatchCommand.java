@@ -26,11 +26,7 @@ final class WatchCommand implements Callable<Integer> {
     @Mixin
     private DataPlace data = new DataPlace();
 
-    @Option(
-            names = "--days",
-            defaultValue = "30",
-            paramLabel = "N",
-            description = "Days up to now (default: 30).")
+    @Option(names = "--days", defaultValue = "30", paramLabel = "N", description = "Days up to now (default: 30).")
     private int days;
 
     @Option(

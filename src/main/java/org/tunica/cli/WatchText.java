@@ -49,12 +49,15 @@ final class WatchText {
     }
 
     private void head() {
-        String rules = report.release().equals("draft") ? "the program's own rules, a draft" : "release " + report.release();
+        String rules =
+                report.release().equals("draft") ? "the program's own rules, a draft" : "release " + report.release();
         line(0, "A look at " + rules + " on " + report.day());
         line(
                 0,
-                "Now: " + day(report.stretches().turn()) + " to " + day(report.stretches().to()) + ", "
-                        + cases(report.casesNow()) + ". Before: " + day(report.stretches().from()) + " to "
+                "Now: " + day(report.stretches().turn()) + " to "
+                        + day(report.stretches().to()) + ", "
+                        + cases(report.casesNow()) + ". Before: "
+                        + day(report.stretches().from()) + " to "
                         + day(report.stretches().turn()) + ", " + cases(report.casesBefore()) + ".");
         if (report.releases().size() > 1) {
             line(
@@ -74,7 +77,8 @@ final class WatchText {
     }
 
     private static String rate(RuleRate rate) {
-        String word = rate.alarms() ? " " + rate.drift().word().replace('-', ' ').toUpperCase(Locale.ROOT) : "";
+        String word =
+                rate.alarms() ? " " + rate.drift().word().replace('-', ' ').toUpperCase(Locale.ROOT) : "";
         return rate.rule() + word + ": in " + share(rate.now())
                 + rate.before().map(before -> ", before in " + share(before)).orElse("") + "; " + rate.title();
     }
@@ -91,8 +95,10 @@ final class WatchText {
                 .map(reason -> reason.reason() + " " + reason.count())
                 .collect(Collectors.joining(", "));
         return rate.id() + ": " + rate.overridden().events() + " of "
-                + rate.overridden().total() + " set aside (" + percent(rate.overridden().confidenceShare()) + " limits "
-                + percent(rate.overridden().lowShare()) + " to " + percent(rate.overridden().highShare()) + ")"
+                + rate.overridden().total() + " set aside ("
+                + percent(rate.overridden().confidenceShare()) + " limits "
+                + percent(rate.overridden().lowShare()) + " to "
+                + percent(rate.overridden().highShare()) + ")"
                 + (reasons.isEmpty() ? "" : ": " + reasons) + (rate.overridden().events() == 0 ? "" : looked) + "; "
                 + rate.says();
     }

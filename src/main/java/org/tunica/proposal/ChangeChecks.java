@@ -47,8 +47,7 @@ public final class ChangeChecks {
         }
     }
 
-    private CheckedChange loaded(
-            Bundle before, RuleReview was, Bundle after, RuleReview is, ChangeRecord record) {
+    private CheckedChange loaded(Bundle before, RuleReview was, Bundle after, RuleReview is, ChangeRecord record) {
         Touched touched = Touched.between(was, is);
         RecordChecks records = new RecordChecks(before, after, record, touched);
         SupportChecks support = new SupportChecks(is.knowledge(), is.rules(), touched);
@@ -100,9 +99,10 @@ public final class ChangeChecks {
     private static Check boundaries(RuleReview review, Touched touched) {
         List<String> bars = review.probed().stream()
                 .filter(outcome -> !outcome.asExpected())
-                .map(outcome -> outcome.probe().rule() + " at " + outcome.probe().what() + ": says "
-                        + outcome.said().words() + ", means "
-                        + outcome.probe().expected().words())
+                .map(outcome ->
+                        outcome.probe().rule() + " at " + outcome.probe().what() + ": says "
+                                + outcome.said().words() + ", means "
+                                + outcome.probe().expected().words())
                 .toList();
         if (!bars.isEmpty()) {
             return new Check(Check.Question.BOUNDARIES, Check.Result.BAR, bars);

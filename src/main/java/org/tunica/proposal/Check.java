@@ -61,7 +61,6 @@ public record Check(Question question, Result result, List<String> findings) {
     static Check of(Question question, List<String> bars, List<String> warns) {
         List<String> all = new ArrayList<>(bars);
         all.addAll(warns);
-        return new Check(
-                question, bars.isEmpty() ? warns.isEmpty() ? Result.PASS : Result.WARN : Result.BAR, all);
+        return new Check(question, bars.isEmpty() ? warns.isEmpty() ? Result.PASS : Result.WARN : Result.BAR, all);
     }
 }

@@ -24,9 +24,8 @@ final class CheckedChangeText {
                 .put("digest", change.opening().digest())
                 .put("on", change.opening().on().toString());
         change.covers()
-                .ifPresent(covers -> tree.putObject("covers")
-                        .put("rules", covers.rules())
-                        .put("scenarios", covers.scenarios()));
+                .ifPresent(covers ->
+                        tree.putObject("covers").put("rules", covers.rules()).put("scenarios", covers.scenarios()));
         change.record().ifPresent(record -> record(tree.putObject("record"), record));
         ArrayNode checks = tree.putArray("checks");
         change.checks().forEach(check -> check(checks.addObject(), check));
@@ -57,10 +56,12 @@ final class CheckedChangeText {
                 .put("id", difference.id())
                 .put("title", difference.title());
         ArrayNode details = node.putArray("details");
-        difference.details().forEach(detail -> details.addObject()
-                .put("aspect", detail.aspect())
-                .put("before", detail.before())
-                .put("after", detail.after()));
+        difference
+                .details()
+                .forEach(detail -> details.addObject()
+                        .put("aspect", detail.aspect())
+                        .put("before", detail.before())
+                        .put("after", detail.after()));
     }
 
     private static void texts(ObjectNode node, String field, List<String> texts) {

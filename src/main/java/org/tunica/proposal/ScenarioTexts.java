@@ -24,7 +24,9 @@ final class ScenarioTexts {
             return texts;
         }
         for (Path file : files(folder)) {
-            String path = root.relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
+            String path = root.relativize(file)
+                    .toString()
+                    .replace(file.getFileSystem().getSeparator(), "/");
             texts.put(path, Files.readString(file));
         }
         return texts;
@@ -33,11 +35,8 @@ final class ScenarioTexts {
     /** Digest over every path and text; each text after its length, so that nothing can pass for another. */
     static String digest(SortedMap<String, String> texts) {
         StringBuilder all = new StringBuilder();
-        texts.forEach((path, text) -> all.append(path)
-                .append(' ')
-                .append(text.length())
-                .append('\n')
-                .append(text));
+        texts.forEach((path, text) ->
+                all.append(path).append(' ').append(text.length()).append('\n').append(text));
         return Sha256.of(all.toString());
     }
 

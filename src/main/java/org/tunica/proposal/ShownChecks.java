@@ -75,11 +75,12 @@ final class ShownChecks {
             String tag = "@" + rule;
             boolean edited = copy.scenarios().entrySet().stream()
                     .filter(text -> text.getValue().contains(tag))
-                    .anyMatch(text -> !text.getValue()
-                            .equals(copy.scenariosBefore().getOrDefault(text.getKey(), "")));
+                    .anyMatch(text ->
+                            !text.getValue().equals(copy.scenariosBefore().getOrDefault(text.getKey(), "")));
             if (!edited) {
-                warns.add("a limit of " + rule + " moved, and its scenarios are as before; their rows at the limit may no"
-                        + " longer stand there");
+                warns.add(
+                        "a limit of " + rule + " moved, and its scenarios are as before; their rows at the limit may no"
+                                + " longer stand there");
             }
         }
         return warns;

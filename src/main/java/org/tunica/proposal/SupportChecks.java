@@ -46,9 +46,7 @@ final class SupportChecks {
         if (sources.isEmpty() && standing != Standing.CONSENSUS) {
             bars.add(id + " names no source and is not marked consensus");
         }
-        boolean read = sources.stream()
-                .map(knowledge::source)
-                .anyMatch(source -> !NOT_READ.contains(source.read()));
+        boolean read = sources.stream().map(knowledge::source).anyMatch(source -> !NOT_READ.contains(source.read()));
         if (!sources.isEmpty() && CLAIMS_A_READER.contains(standing) && !read) {
             bars.add(id + " calls itself " + standing.word() + ", but nobody read " + String.join(", ", sources)
                     + "; until somebody has, it is unverified");

@@ -1,6 +1,5 @@
 package org.tunica.releases;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,8 +7,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.tunica.casefile.Fault;
-import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Faults;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.governance.Manifest;
 import org.tunica.governance.ReleaseFiles;
 import org.tunica.governance.StepKind;
@@ -158,10 +157,7 @@ public final class ChangeDesk {
                 throw fault(number, "is " + change.state().words() + "; only one in review is taken back");
             }
             store.changes()
-                    .step(
-                            by,
-                            new NewChangeStep(
-                                    number, Act.CHANGE_WITHDRAWN, change.author(), "", "", "", "", reason));
+                    .step(by, new NewChangeStep(number, Act.CHANGE_WITHDRAWN, change.author(), "", "", "", "", reason));
             return one(number);
         });
     }

@@ -45,14 +45,15 @@ public final class JudgeDesk {
                     .filter(roles -> roles.stream().anyMatch(JUDGES::contains))
                     .isPresent();
             if (!may) {
-                throw fault(judge, "is nobody here who judges: a specialist, a member of the meeting, a clinical lead or a"
-                        + " safety officer does");
+                throw fault(
+                        judge,
+                        "is nobody here who judges: a specialist, a member of the meeting, a clinical lead or a"
+                                + " safety officer does");
             }
             return store.feedback()
                     .judge(
                             by,
-                            new Judgement(
-                                    report.card(), report.outcome(), report.outcomeAt(), found, judge, reason));
+                            new Judgement(report.card(), report.outcome(), report.outcomeAt(), found, judge, reason));
         });
     }
 

@@ -14,8 +14,8 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tunica.casefile.Fault;
-import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Faults;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.JsonText;
 import org.tunica.governance.Story;
@@ -71,9 +71,10 @@ public final class WatchDesk {
         LocalDate day = LocalDate.ofInstant(now, ZoneOffset.UTC);
         Engines.Engine engine = engines.inForce();
         String release = engine.version().orElse("draft");
-        Watch.Seen seen = new Watch.Seen(
-                release, engine.version().map(this::reviewBy), heard(stretches), answered(stretches));
-        Watch watch = new Watch(engine.tunica().knowledge(), engine.tunica().rules().rules());
+        Watch.Seen seen =
+                new Watch.Seen(release, engine.version().map(this::reviewBy), heard(stretches), answered(stretches));
+        Watch watch =
+                new Watch(engine.tunica().knowledge(), engine.tunica().rules().rules());
         WatchReport report = watch.report(seen, stretches, day);
         store.audit().note(by, Act.RULES_WATCHED, new Subject("release", release));
         return report;
@@ -82,8 +83,7 @@ public final class WatchDesk {
     private static void mustBeDays(String place, int days) {
         if (days < 1 || days > LONGEST_STRETCH_DAYS) {
             throw new FaultyInput(
-                    "watch",
-                    List.of(new Fault(place, "must be 1 to " + LONGEST_STRETCH_DAYS + " days, is " + days)));
+                    "watch", List.of(new Fault(place, "must be 1 to " + LONGEST_STRETCH_DAYS + " days, is " + days)));
         }
     }
 
@@ -173,9 +173,7 @@ public final class WatchDesk {
     }
 
     private static Answered.Answer answer(String outcome) {
-        return outcome.equals(Answered.Answer.ACCEPTED.word())
-                ? Answered.Answer.ACCEPTED
-                : Answered.Answer.OVERRIDDEN;
+        return outcome.equals(Answered.Answer.ACCEPTED.word()) ? Answered.Answer.ACCEPTED : Answered.Answer.OVERRIDDEN;
     }
 
     /** The last word counts. */

@@ -13,8 +13,7 @@ import org.tunica.casefile.Word;
  * @param judge user name
  * @param reason in words of the judge; not empty, nothing that names a patient
  */
-public record Judgement(
-        String card, String outcome, Instant outcomeAt, Finding found, String judge, String reason) {
+public record Judgement(String card, String outcome, Instant outcomeAt, Finding found, String judge, String reason) {
     /** What can be found. */
     public enum Finding implements Word {
         /** The person did right. */

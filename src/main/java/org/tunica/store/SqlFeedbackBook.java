@@ -28,8 +28,7 @@ final class SqlFeedbackBook implements FeedbackBook {
         Texts.kept("feedback on card " + feedback.card(), feedback.body());
         long at = feedback.outcomeAt().toEpochMilli();
         return pen.write(() -> {
-            boolean known =
-                    report(feedback.card(), feedback.outcome(), at).isPresent();
+            boolean known = report(feedback.card(), feedback.outcome(), at).isPresent();
             if (!known) {
                 List<String> values = List.of(
                         feedback.card(), feedback.outcome(), Long.toString(at), feedback.service(), feedback.body());
@@ -75,8 +74,7 @@ final class SqlFeedbackBook implements FeedbackBook {
                     judgement.found().word(),
                     judgement.judge(),
                     judgement.reason());
-            return new KeptJudgement(
-                    judgement, pen.keep(by, Act.FEEDBACK_JUDGED, Table.FEEDBACK_JUDGEMENTS, values));
+            return new KeptJudgement(judgement, pen.keep(by, Act.FEEDBACK_JUDGED, Table.FEEDBACK_JUDGEMENTS, values));
         });
     }
 

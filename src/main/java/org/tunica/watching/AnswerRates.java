@@ -30,8 +30,8 @@ final class AnswerRates {
     List<AnswerRate> ofRules() {
         Map<String, List<Answered>> byRule = new TreeMap<>();
         answered.forEach(card -> card.rules()
-                .forEach(rule -> byRule.computeIfAbsent(rule, id -> new ArrayList<>())
-                        .add(card)));
+                .forEach(rule ->
+                        byRule.computeIfAbsent(rule, id -> new ArrayList<>()).add(card)));
         return rates(byRule, this::title);
     }
 

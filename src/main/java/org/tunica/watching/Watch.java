@@ -48,8 +48,9 @@ public final class Watch {
     public WatchReport report(Seen seen, Stretches stretches, LocalDate day) {
         List<Heard> now = lastOfEachCase(
                 seen.heard().stream().filter(heard -> stretches.now(heard.at())).toList());
-        List<Heard> before = lastOfEachCase(
-                seen.heard().stream().filter(heard -> stretches.before(heard.at())).toList());
+        List<Heard> before = lastOfEachCase(seen.heard().stream()
+                .filter(heard -> stretches.before(heard.at()))
+                .toList());
         List<RuleRate> rates = new FiringRates(rules, numbers).of(now, before);
         AnswerRates answers = new AnswerRates(knowledge, rules, seen.answered());
         List<AnswerRate> ofRules = answers.ofRules();
@@ -71,9 +72,7 @@ public final class Watch {
 
     private static List<Heard> lastOfEachCase(List<Heard> heard) {
         Map<String, Heard> last = new TreeMap<>();
-        heard.stream()
-                .sorted(Comparator.comparing(Heard::at))
-                .forEach(advice -> last.put(advice.caseRef(), advice));
+        heard.stream().sorted(Comparator.comparing(Heard::at)).forEach(advice -> last.put(advice.caseRef(), advice));
         return List.copyOf(last.values());
     }
 
@@ -119,8 +118,8 @@ public final class Watch {
         return knowledge.quantities().values().stream()
                 .filter(number -> number.provenance().standing() == Standing.UNVERIFIED)
                 .map(this::unverified)
-                .sorted(Comparator.comparing((UnverifiedNumber number) ->
-                                -number.rules().size())
+                .sorted(Comparator.comparing(
+                                (UnverifiedNumber number) -> -number.rules().size())
                         .thenComparing(UnverifiedNumber::id))
                 .toList();
     }
@@ -132,6 +131,10 @@ public final class Watch {
                 .sorted()
                 .toList();
         return new UnverifiedNumber(
-                number.id(), number.says(), Amount.of(number), number.provenance().source(), naming);
+                number.id(),
+                number.says(),
+                Amount.of(number),
+                number.provenance().source(),
+                naming);
     }
 }

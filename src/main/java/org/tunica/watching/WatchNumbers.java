@@ -37,7 +37,6 @@ public record WatchNumbers(
     /** The numbers of a release. */
     public static WatchNumbers of(Knowledge knowledge) {
         double[] v = IDS.stream().mapToDouble(knowledge::value).toArray();
-        return new WatchNumbers(
-                new ManyLooks(v[0], (int) v[1]), (int) v[2], v[3], (int) v[4], v[5], v[6], (int) v[7]);
+        return new WatchNumbers(new ManyLooks(v[0], (int) v[1]), (int) v[2], v[3], (int) v[4], v[5], v[6], (int) v[7]);
     }
 }

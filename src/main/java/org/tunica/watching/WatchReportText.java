@@ -30,11 +30,12 @@ final class WatchReportText {
         tree.put("unknownCards", report.unknownCards());
         texts(tree, "oftenSetAside", report.oftenSetAside());
         ArrayNode reviews = tree.putArray("reviews");
-        report.reviews().forEach(review -> reviews.addObject()
-                .put("id", review.id())
-                .put("title", review.title())
-                .put("lastDay", review.lastDay().toString())
-                .put("due", review.due().word()));
+        report.reviews()
+                .forEach(review -> reviews.addObject()
+                        .put("id", review.id())
+                        .put("title", review.title())
+                        .put("lastDay", review.lastDay().toString())
+                        .put("due", review.due().word()));
         ArrayNode numbers = tree.putArray("unverified");
         report.unverified().forEach(number -> number(numbers.addObject(), number));
         return JsonPage.of(tree);

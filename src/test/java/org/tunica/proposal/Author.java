@@ -37,9 +37,7 @@ public final class Author {
         String number = NewRecord.nextNumber(Tunica.of(bundle).knowledge());
         Opening opening = new Opening(number, "anna", release, bundle.digest(), DAY);
         ChangeRecord record = new NewRecord("A wider gap to the skin", "AK").draft(number, DAY);
-        return new Author(
-                folder,
-                WorkingCopy.begin(folder, bundle, ScenarioTexts.in(Path.of("")), opening, record));
+        return new Author(folder, WorkingCopy.begin(folder, bundle, ScenarioTexts.in(Path.of("")), opening, record));
     }
 
     public WorkingCopy copy() {
@@ -98,6 +96,7 @@ public final class Author {
     }
 
     private static RuleReview load(Bundle bundle) {
-        return LOADED.computeIfAbsent(bundle.digest(), digest -> Tunica.of(bundle).review());
+        return LOADED.computeIfAbsent(
+                bundle.digest(), digest -> Tunica.of(bundle).review());
     }
 }

@@ -115,8 +115,7 @@ class ChangeChecksTest {
         retire();
         CheckedChange change = anna.checked();
         assertEquals(Check.Result.WARN, change.result(), change.toJson());
-        assertEquals(
-                List.of("CAU-052"), change.record().orElseThrow().lists().retires());
+        assertEquals(List.of("CAU-052"), change.record().orElseThrow().lists().retires());
         String findings = findings(change, Check.Question.RETIRED);
         assertTrue(findings.contains("CAU-052 ends"), findings);
         assertTrue(findings.contains("CAU-052 controlled HZ-"), findings);
@@ -157,8 +156,9 @@ class ChangeChecksTest {
     private static void assertBars(CheckedChange change, Check.Question question, String finding) {
         Check check = check(change, question);
         assertEquals(Check.Result.BAR, check.result(), change.toJson());
-        assertTrue(String.join("\n", check.findings()).contains(finding), () -> check.findings()
-                .toString());
+        assertTrue(
+                String.join("\n", check.findings()).contains(finding),
+                () -> check.findings().toString());
     }
 
     private static String findings(CheckedChange change, Check.Question question) {

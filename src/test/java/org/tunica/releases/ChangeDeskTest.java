@@ -63,7 +63,9 @@ class ChangeDeskTest {
         assertRefused("is withdrawn", () -> desk.withdraw(Office.BY, anna.number(), "again"));
 
         assertEquals(2, desk.submit(Office.BY, anna.copy(), checked).times());
-        assertEquals(List.of(anna.number()), desk.all().stream().map(HandedIn::number).toList());
+        assertEquals(
+                List.of(anna.number()),
+                desk.all().stream().map(HandedIn::number).toList());
         assertEquals(
                 anna.copy().after().texts(),
                 Bundle.of(desk.files(anna.number()).entrySet().stream()

@@ -43,8 +43,7 @@ final class Filled {
         store.cards()
                 .keep(
                         ANNA,
-                        new GivenCard(
-                                "card-1", "plan", "0.1.0", "sha256:abc", "laser", "careful", Set.of("EXC-007")));
+                        new GivenCard("card-1", "plan", "0.1.0", "sha256:abc", "laser", "careful", Set.of("EXC-007")));
         store.feedback()
                 .judge(
                         ANNA,

@@ -293,7 +293,8 @@ class StoreContractTest {
                     found.stream().map(FeedbackBook.KeptJudgement::judgement).toList());
             assertEquals("ben", found.get(1).stamp().by());
             assertEquals(
-                    "feedback-judged", store.audit().newest(Page.newest(1)).get(0).act());
+                    "feedback-judged",
+                    store.audit().newest(Page.newest(1)).get(0).act());
             assertThrows(
                     FaultyInput.class,
                     () -> store.feedback().judge(ANNA, judgement(at.plusMillis(1), Judgement.Finding.APPROPRIATE)));

@@ -107,7 +107,8 @@ class WatchTest {
         assertEquals(DueReview.Due.SOON, review(last).due());
         assertEquals(DueReview.Due.OVERDUE, review(last.plusDays(1)).due());
         assertEquals(DueReview.Due.SOON, review(last.minusDays(60)).due());
-        assertTrue(reviews(last.minusDays(61)).stream().noneMatch(due -> due.id().equals("EXC-007")));
+        assertTrue(
+                reviews(last.minusDays(61)).stream().noneMatch(due -> due.id().equals("EXC-007")));
     }
 
     @Test
@@ -132,8 +133,7 @@ class WatchTest {
     private void cases(int daysBefore, int count, int spoke, String rule) {
         for (int i = 0; i < count; i++) {
             Set<String> rules = i < spoke ? Set.of(rule) : Set.of();
-            heard.add(new Heard(
-                    "case-" + daysBefore + "-" + i, TO.minus(Duration.ofDays(daysBefore)), "1.0.0", rules));
+            heard.add(new Heard("case-" + daysBefore + "-" + i, TO.minus(Duration.ofDays(daysBefore)), "1.0.0", rules));
         }
     }
 
