@@ -18,6 +18,10 @@ import org.tunica.store.Role;
 record Permission(HttpMethod method, String pattern, Set<Role> roles) {
     private static final Set<Role> ALL_BUT_ADMINISTRATOR = EnumSet.complementOf(EnumSet.of(Role.ADMINISTRATOR));
 
+    /** Whoever may review, sign or judge; who writes rules does none of it, nor who only looks after the server. */
+    private static final Set<Role> SIGNERS =
+            EnumSet.of(Role.SPECIALIST, Role.MEETING_MEMBER, Role.CLINICAL_LEAD, Role.SAFETY_OFFICER);
+
     /** What people may do, by role; the first that fits counts, and what fits none is refused. */
     static final List<Permission> OF_PEOPLE = List.of(
             of(HttpMethod.POST, "/api/advice", ALL_BUT_ADMINISTRATOR),
@@ -26,6 +30,10 @@ record Permission(HttpMethod method, String pattern, Set<Role> roles) {
             of(HttpMethod.PUT, "/api/cases/*", Set.of(Role.SPECIALIST)),
             of(HttpMethod.POST, "/api/cases/*/*", Set.of(Role.SPECIALIST)),
             of(HttpMethod.GET, "/api/audit/**", Set.of(Role.ADMINISTRATOR, Role.SAFETY_OFFICER)),
+            of(HttpMethod.POST, "/api/governance/changes/*/withdrawal", Set.of(Role.RULE_AUTHOR)),
+            of(HttpMethod.POST, "/api/governance/releases/*/signatures", SIGNERS),
+            of(HttpMethod.POST, "/api/governance/feedback/*/judgements", SIGNERS),
+            of(HttpMethod.GET, "/api/governance/**", ALL_BUT_ADMINISTRATOR),
             of(HttpMethod.GET, "/api/users/**", Set.of(Role.ADMINISTRATOR)),
             of(HttpMethod.PUT, "/api/users/*", Set.of(Role.ADMINISTRATOR)),
             of(HttpMethod.POST, "/api/users/*/link", Set.of(Role.ADMINISTRATOR)));

@@ -20,6 +20,7 @@ import org.springframework.context.annotation.PropertySource;
     DocumentsController.class,
     Doors.class,
     ErrorPages.class,
+    GovernanceController.class,
     HookController.class,
     PageController.class,
     Pages.class,
@@ -27,6 +28,7 @@ import org.springframework.context.annotation.PropertySource;
     Problems.class,
     ProtectedWay.class,
     RecordController.class,
+    ReleasesController.class,
     SessionController.class,
     UsersController.class,
     Watching.class

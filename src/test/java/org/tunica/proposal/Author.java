@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
@@ -20,6 +22,9 @@ public final class Author {
 
     /** What was loaded once need not be loaded again. */
     private static final ConcurrentHashMap<String, RuleReview> LOADED = new ConcurrentHashMap<>();
+
+    /** What was checked and not edited since need not be checked again. */
+    private final Map<String, CheckedChange> checked = new HashMap<>();
 
     private final Path folder;
     private final WorkingCopy copy;
@@ -92,7 +97,8 @@ public final class Author {
     }
 
     public CheckedChange checked(LocalDate day) {
-        return new ChangeChecks(copy, Author::load, day).run();
+        String texts = day + copy.after().digest() + ScenarioTexts.digest(copy.scenarios());
+        return checked.computeIfAbsent(texts, same -> new ChangeChecks(copy, Author::load, day).run());
     }
 
     private static RuleReview load(Bundle bundle) {

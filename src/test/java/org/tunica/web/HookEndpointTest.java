@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.tunica.casefile.JsonText;
 import org.tunica.store.FeedbackBook;
+import org.tunica.store.GivenCard;
 import org.tunica.store.Page;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -64,13 +65,24 @@ class HookEndpointTest {
     }
 
     @Test
-    void nothingOfACall_isStored() {
+    void ofACall_onlyWhatItsCardsRestedOnIsStored() {
         byte[] call = file("order-sign.json");
         String marked = new String(call, StandardCharsets.UTF_8).replace("p21", "planted-p21");
+        long rows = served.store().audit().head().number();
+        HttpResponse<String> answer = served.post(SERVICE, marked.getBytes(StandardCharsets.UTF_8));
+        assertEquals(200, answer.statusCode());
+        JsonNode cards = JSON.readTree(answer.body()).get("cards");
+        assertFalse(cards.isEmpty());
+        assertEquals(rows + cards.size(), served.store().audit().head().number());
+        for (JsonNode card : cards) {
+            JsonNode about = card.at("/extension/org.tunica.trace/about");
+            GivenCard kept =
+                    served.store().cards().one(card.get("uuid").stringValue()).orElseThrow();
+            assertEquals(about.path("technique").asString(""), kept.technique());
+            assertEquals(about.path("rules").size() > 0, !kept.rules().isEmpty());
+            assertTrue(kept.rules().stream().allMatch(rule -> rule.matches("[A-Z]{3}-\\d{3}")), kept::toString);
+        }
         Map<String, String> before = contents();
-        assertEquals(
-                200,
-                served.post(SERVICE, marked.getBytes(StandardCharsets.UTF_8)).statusCode());
         assertEquals(
                 200, served.post("/fhir/$closure-advice", file("record.json")).statusCode());
         assertEquals(before, contents());

@@ -28,6 +28,7 @@ class RoleTableTest {
     private static final String SIGNED_IN =
             "specialist meeting-member rule-author clinical-lead safety-officer administrator without-role";
     private static final String CLINICAL = "specialist meeting-member rule-author clinical-lead safety-officer";
+    private static final String SIGNERS = "specialist meeting-member clinical-lead safety-officer";
     private static final String CASES = "specialist meeting-member";
     private static final String SPECIALIST = "specialist";
     private static final String ADMINISTRATOR = "administrator";
@@ -61,6 +62,26 @@ class RoleTableTest {
             row("POST /api/cases/{caseRef}/follow-up", "/api/cases/none/follow-up", SPECIALIST),
             row("GET /api/cases/{caseRef}/{kind}", "/api/cases/none/advice", CASES),
             row("GET /api/cases/{caseRef}/{kind}/{number}", "/api/cases/none/note/1", CASES),
+            row("GET /api/governance/changes", "/api/governance/changes", CLINICAL),
+            row("GET /api/governance/changes/{number}", "/api/governance/changes/0091", CLINICAL),
+            row(
+                    "POST /api/governance/changes/{number}/withdrawal",
+                    "/api/governance/changes/0091/withdrawal",
+                    "rule-author"),
+            row("GET /api/governance/watch", "/api/governance/watch", CLINICAL),
+            row("GET /api/governance/feedback", "/api/governance/feedback", CLINICAL),
+            row(
+                    "POST /api/governance/feedback/{card}/judgements",
+                    "/api/governance/feedback/none/judgements",
+                    SIGNERS),
+            row("GET /api/governance/releases", "/api/governance/releases", CLINICAL),
+            row("GET /api/governance/releases/{version}", "/api/governance/releases/1.0.0", CLINICAL),
+            row("GET /api/governance/releases/{version}/manifest", "/api/governance/releases/1.0.0/manifest", CLINICAL),
+            row("GET /api/governance/releases/{version}/replay", "/api/governance/releases/1.0.0/replay", CLINICAL),
+            row(
+                    "POST /api/governance/releases/{version}/signatures",
+                    "/api/governance/releases/1.0.0/signatures",
+                    SIGNERS),
             row("GET /api/users", "/api/users", ADMINISTRATOR),
             row("GET /api/users/{name}", "/api/users/none", ADMINISTRATOR),
             row("PUT /api/users/{name}", "/api/users/none", ADMINISTRATOR),
