@@ -119,7 +119,7 @@ public final class ReleaseDesk {
 
     /** Lets a release run silently beside the one in force from now on. */
     public Story shadow(Actor by, String version) {
-        tryOut.accept(records.release(version).files().bundle());
+        tryOut(version);
         return move(by, version, StepKind.SHADOWED, "");
     }
 
@@ -147,7 +147,7 @@ public final class ReleaseDesk {
     }
 
     private Story activate(Actor by, String version, Optional<Instant> planned) {
-        tryOut.accept(records.release(version).files().bundle());
+        tryOut(version);
         return store.together(() -> {
             Instant from = planned.orElseGet(this::moment);
             planned.filter(moment -> !moment.isAfter(moment())).ifPresent(moment -> {
@@ -179,6 +179,12 @@ public final class ReleaseDesk {
             write(by, bad, step(by, StepKind.ROLLED_BACK, moment(), why, Optional.empty()));
             return records.story(before);
         });
+    }
+
+    private void tryOut(String version) {
+        ReleaseFiles files = records.release(version).files();
+        ReleaseCheck.intact(files);
+        tryOut.accept(files.bundle());
     }
 
     private Story move(Actor by, String version, StepKind kind, String reason) {

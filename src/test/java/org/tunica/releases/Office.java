@@ -26,7 +26,6 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.signing.Signature;
 import org.tunica.signing.SigningKey;
 import org.tunica.signing.SigningRole;
-import org.tunica.signing.Statement;
 import org.tunica.store.Actor;
 import org.tunica.store.Role;
 import org.tunica.store.Store;
@@ -133,8 +132,8 @@ final class Office implements AutoCloseable {
     }
 
     Signature signature(String version, String person, SigningRole role) {
-        Statement statement = signing.statement(version, role, person, "k1");
-        return hands.get(person).sign(statement);
+        SigningKey hand = hands.get(person);
+        return hand.sign(signing.statement(version, role, person, hand.keyId()));
     }
 
     void signByAll(String version) {
