@@ -89,7 +89,7 @@ class ReleaseCommandTest {
         person("alma", "rule-author");
         Path replay = Files.writeString(folder.resolve("other.json"), "{\"format\":\"tunica-replay/1\"}");
         refused(
-                "$.draft: must be given",
+                "$.after: must be given",
                 "release", "build", "--data", data, ".", "--number", "1.0.0", "--title", "t", "--author", "alma",
                 "--change", "0003", "--review-by", "2099-01-01", "--replay", replay.toString());
         done("release", "list", "--data", data);
@@ -135,7 +135,7 @@ class ReleaseCommandTest {
         String digest = Bundle.in(Path.of(".")).digest();
         Path replay = Files.writeString(
                 folder.resolve("replay.json"),
-                "{\"format\":\"tunica-replay/1\",\"draft\":{\"digest\":\"" + digest + "\"}}");
+                "{\"format\":\"tunica-replay/1\",\"after\":{\"digest\":\"" + digest + "\"}}");
         done(
                 "release", "build", "--data", data, ".", "--number", version, "--title", "gaps to the skin",
                 "--author", "alma", "--change", "0003", "--review-by", "2099-01-01", "--replay", replay.toString());

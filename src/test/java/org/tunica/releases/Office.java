@@ -116,8 +116,11 @@ final class Office implements AutoCloseable {
                 Optional.empty(),
                 effectiveTo,
                 today.plusYears(1));
-        ReplayReport replay = new ReplayReport("{\"format\":\"tunica-replay/1\",\"draft\":{\"digest\":\""
-                + bundle.digest() + "\"},\"of\":\"" + version + "\"}\n");
+        String before = versionInForce()
+                .map(inForce -> records.release(inForce).files().manifest().rules())
+                .orElse(RULES.digest());
+        ReplayReport replay = new ReplayReport("{\"format\":\"tunica-replay/1\",\"before\":{\"digest\":\""
+                + before + "\"},\"after\":{\"digest\":\"" + bundle.digest() + "\"},\"of\":\"" + version + "\"}\n");
         return new ReleaseBuilder(PROGRAM.version(), today)
                 .build(intent, bundle, new ReleaseBuilder.Beside(replay, new TreeMap<>(), Optional.empty()));
     }
