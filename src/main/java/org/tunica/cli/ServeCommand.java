@@ -76,10 +76,11 @@ final class ServeCommand implements Callable<Integer> {
                 ServedData served = ServedData.at(data);
                 Store store = Store.open(served.place(), clock)) {
             int invented = empty ? 0 : DemoCases.putInto(store, tunica);
-            try (WebServer server = WebServer.start(tunica, store, settings, clock)) {
+            new Serving(store, clock, settings).until(stopping, (server, rules) -> {
                 tell(served, invented, server);
-                stopping.await();
-            }
+                rules.forEach(spec.commandLine().getOut()::println);
+                spec.commandLine().getOut().flush();
+            });
         }
         return 0;
     }
