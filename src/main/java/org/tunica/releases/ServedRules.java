@@ -2,6 +2,7 @@ package org.tunica.releases;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -15,14 +16,21 @@ import org.tunica.store.Store;
  */
 public final class ServedRules implements AutoCloseable {
     private static final int MOST_WAITING = 100;
-    private static final int SECONDS_TO_END = 10;
+    private static final Duration PATIENCE = Duration.ofSeconds(10);
 
     private final Engines engines;
     private final Shadow shadow;
     private final ThreadPoolExecutor behind;
+    private final Duration patience;
 
     /** The releases kept in a store, at the time of a clock, run by a program. */
     public ServedRules(Store store, Clock clock, Program program) {
+        this(store, clock, program, PATIENCE);
+    }
+
+    /** @param patience how long the end waits for what is still to be counted */
+    ServedRules(Store store, Clock clock, Program program, Duration patience) {
+        this.patience = patience;
         this.engines = new Engines(new ReleaseRecords(store), clock, program, this::given);
         this.shadow = new Shadow(store, engines);
         this.behind = new ThreadPoolExecutor(
@@ -63,7 +71,7 @@ public final class ServedRules implements AutoCloseable {
     public void close() {
         behind.shutdown();
         try {
-            if (!behind.awaitTermination(SECONDS_TO_END, TimeUnit.SECONDS)) {
+            if (!behind.awaitTermination(patience.toMillis(), TimeUnit.MILLISECONDS)) {
                 behind.shutdownNow();
             }
         } catch (InterruptedException e) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -180,7 +181,8 @@ class EnginesTest {
             office.inForce("1.0.0", Office.RULES);
             office.inReview("1.1.0", Office.WIDER_GAP);
             office.desk.shadow(Office.BY, "1.1.0");
-            try (ServedRules served = new ServedRules(office.store, office.clock, Office.PROGRAM)) {
+            try (ServedRules served =
+                    new ServedRules(office.store, office.clock, Office.PROGRAM, Duration.ofMinutes(10))) {
                 Office.advice(served.inForce(), CASE);
                 Office.advice(served.inForce(), CASE);
             }
