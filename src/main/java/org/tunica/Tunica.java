@@ -248,6 +248,11 @@ public final class Tunica {
         return RuleReview.of(bundle, knowledge, rules);
     }
 
+    /** The release in use. */
+    public Advice.Release release() {
+        return release;
+    }
+
     /** The knowledge in use. */
     public Knowledge knowledge() {
         return knowledge;
