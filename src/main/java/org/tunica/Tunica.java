@@ -97,7 +97,10 @@ public final class Tunica {
      * @throws org.tunica.casefile.FaultyInput with every fault of its files
      */
     public static Tunica of(Bundle bundle) {
-        return new Tunica(bundle, new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest()), AdviceListener.NONE);
+        return new Tunica(
+                bundle,
+                new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest()),
+                AdviceListener.NONE);
     }
 
     /**

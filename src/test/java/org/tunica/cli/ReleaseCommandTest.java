@@ -46,7 +46,15 @@ class ReleaseCommandTest {
         refused("no safety officer has signed it", "release", "verify", exported("before"), "--keys", keys());
         refused(
                 "alma is an author of this release",
-                "release", "acknowledge", "--data", data, "1.0.0", "--key", key("alma"), "--passphrase-file", passphrase);
+                "release",
+                "acknowledge",
+                "--data",
+                data,
+                "1.0.0",
+                "--key",
+                key("alma"),
+                "--passphrase-file",
+                passphrase);
         done("release", "acknowledge", "--data", data, "1.0.0", "--key", key("rosa"), "--passphrase-file", passphrase);
         assertTrue(out.contains("missing: no clinical lead has signed it"), out);
         refused("alma: is no clinical lead", sign("alma", "clinical-lead"));
@@ -90,18 +98,52 @@ class ReleaseCommandTest {
         Path replay = Files.writeString(folder.resolve("other.json"), "{\"format\":\"tunica-replay/1\"}");
         refused(
                 "$.after: must be given",
-                "release", "build", "--data", data, ".", "--number", "1.0.0", "--title", "t", "--author", "alma",
-                "--change", "0003", "--review-by", "2099-01-01", "--replay", replay.toString());
+                "release",
+                "build",
+                "--data",
+                data,
+                ".",
+                "--number",
+                "1.0.0",
+                "--title",
+                "t",
+                "--author",
+                "alma",
+                "--change",
+                "0003",
+                "--review-by",
+                "2099-01-01",
+                "--replay",
+                replay.toString());
         done("release", "list", "--data", data);
         assertEquals("No release is kept here.\n", out);
         refused("needs --data", "advise", CASE, "--as-of", "1.0.0");
         refused("there is nobody of that name", "key", "add", "--data", data, createKey("nobody"));
-        refused("is none of no-longer-used, lost, compromised",
-                "key", "withdraw", "--data", data, "--person", "alma", "--key", "k1", "--because", "tired");
+        refused(
+                "is none of no-longer-used, lost, compromised",
+                "key",
+                "withdraw",
+                "--data",
+                data,
+                "--person",
+                "alma",
+                "--key",
+                "k1",
+                "--because",
+                "tired");
         done("key", "withdraw", "--data", data, "--person", "alma", "--key", "k1", "--because", "lost");
         assertTrue(out.contains("Key k1 of alma: may sign as reviewer; withdrawn at 20"), out);
-        refused("cannot be clinical lead and safety officer",
-                "people", "add", "--data", data, "both", "--post", "clinical-lead", "--post", "safety-officer");
+        refused(
+                "cannot be clinical lead and safety officer",
+                "people",
+                "add",
+                "--data",
+                data,
+                "both",
+                "--post",
+                "clinical-lead",
+                "--post",
+                "safety-officer");
         done("people", "list", "--data", data);
         assertEquals("alma: rule author, active.\n", out);
     }
@@ -137,13 +179,38 @@ class ReleaseCommandTest {
                 folder.resolve("replay.json"),
                 "{\"format\":\"tunica-replay/1\",\"after\":{\"digest\":\"" + digest + "\"}}");
         done(
-                "release", "build", "--data", data, ".", "--number", version, "--title", "gaps to the skin",
-                "--author", "alma", "--change", "0003", "--review-by", "2099-01-01", "--replay", replay.toString());
+                "release",
+                "build",
+                "--data",
+                data,
+                ".",
+                "--number",
+                version,
+                "--title",
+                "gaps to the skin",
+                "--author",
+                "alma",
+                "--change",
+                "0003",
+                "--review-by",
+                "2099-01-01",
+                "--replay",
+                replay.toString());
     }
 
     private String[] sign(String person, String post) {
         return new String[] {
-            "release", "sign", "--data", data, "1.0.0", "--as", post, "--key", key(person), "--passphrase-file", passphrase
+            "release",
+            "sign",
+            "--data",
+            data,
+            "1.0.0",
+            "--as",
+            post,
+            "--key",
+            key(person),
+            "--passphrase-file",
+            passphrase
         };
     }
 

@@ -74,8 +74,7 @@ public final class ForceSteps {
 
     @Given("a release {word} made to be in force until {word} is in force")
     public void untilADay(String version, String day) {
-        office().desk.keep(
-                Office.BY, office().files(version, Office.RULES, Optional.of(LocalDate.parse(day))));
+        office().desk.keep(Office.BY, office().files(version, Office.RULES, Optional.of(LocalDate.parse(day))));
         office().desk.submit(Office.BY, version);
         office().signByAll(version);
         office().desk.activate(Office.BY, version);
@@ -137,7 +136,8 @@ public final class ForceSteps {
 
     @Then("nothing runs: {string}")
     public void nothingRuns(String says) {
-        FaultyInput fault = assertThrows(FaultyInput.class, () -> office().engines.inForce());
+        FaultyInput fault =
+                assertThrows(FaultyInput.class, () -> office().engines.inForce());
         assertTrue(fault.getMessage().contains(says), fault::getMessage);
     }
 

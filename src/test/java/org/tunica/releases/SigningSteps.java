@@ -109,8 +109,7 @@ public final class SigningSteps {
 
     @Given("a number in its files is changed behind the program")
     public void aNumberIsChanged() throws SQLException {
-        Engine.SQLITE.behindItsBack(
-                team.place(), "update releases set files = replace(files, 'a: 1', 'a: 9')");
+        Engine.SQLITE.behindItsBack(team.place(), "update releases set files = replace(files, 'a: 1', 'a: 9')");
     }
 
     @Then("the audit trail says that somebody changed it")
