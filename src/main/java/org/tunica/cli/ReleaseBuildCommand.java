@@ -105,7 +105,7 @@ final class ReleaseBuildCommand implements Callable<Integer> {
                     .build(
                             intent,
                             bundle,
-                            new ReleaseBuilder.Beside(report, contents(rules, bundle, today), program.parts()));
+                            new ReleaseBuilder.Beside(report, checked(open, bundle, contents(rules, bundle, today)), program.parts()));
             open.desk().keep(OpenReleases.BY, files);
             spec.commandLine().getOut().println(open.line(version));
             files.manifest()
@@ -113,6 +113,22 @@ final class ReleaseBuildCommand implements Callable<Integer> {
                     .forEach(left -> spec.commandLine().getOut().println("Not in it: " + left + "."));
         }
         return 0;
+    }
+
+    /** Beside the pages, each change as it was checked and handed in, for those who sign. */
+    private SortedMap<String, String> checked(OpenReleases open, Bundle bundle, SortedMap<String, String> pages) {
+        for (String change : changes) {
+            String path = "checks/" + change + ".json";
+            open.changes()
+                    .document(change, bundle.digest())
+                    .ifPresentOrElse(
+                            document -> pages.put(path, document),
+                            () -> spec.commandLine()
+                                    .getOut()
+                                    .println("Not in it: " + path + ": no change " + change
+                                            + " with exactly these rules was handed in here."));
+        }
+        return pages;
     }
 
     private static SortedMap<String, String> contents(RuleFolder rules, Bundle bundle, LocalDate today) {
