@@ -105,7 +105,8 @@ final class ReleaseBuildCommand implements Callable<Integer> {
                     .build(
                             intent,
                             bundle,
-                            new ReleaseBuilder.Beside(report, checked(open, bundle, contents(rules, bundle, today)), program.parts()));
+                            new ReleaseBuilder.Beside(
+                                    report, checked(open, bundle, contents(rules, bundle, today)), program.parts()));
             open.desk().keep(OpenReleases.BY, files);
             spec.commandLine().getOut().println(open.line(version));
             files.manifest()

@@ -77,9 +77,7 @@ final class GovernanceController {
     /** A look at the rules in use, {@code tunica-watch/1}. */
     @GetMapping("/watch")
     String watch(
-            @RequestParam(defaultValue = "30") int days,
-            @RequestParam(defaultValue = "90") int before,
-            Principal who) {
+            @RequestParam(defaultValue = "30") int days, @RequestParam(defaultValue = "90") int before, Principal who) {
         return watch.look(actor(who), days, before).toJson();
     }
 

@@ -11,8 +11,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
-import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Faults;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.JsonText;
 import org.tunica.governance.Manifest;
@@ -52,9 +52,7 @@ final class ReleasesController {
     @GetMapping("/{version}")
     ReleaseLine one(@PathVariable String version) {
         Timeline timeline = records.timeline();
-        return timeline.story(version)
-                .map(story -> line(timeline, story))
-                .orElseThrow(() -> new NotThere("release"));
+        return timeline.story(version).map(story -> line(timeline, story)).orElseThrow(() -> new NotThere("release"));
     }
 
     /** Its manifest, byte for byte as it is signed. */
@@ -88,8 +86,7 @@ final class ReleasesController {
 
     private static Signature read(byte[] json) {
         Faults faults = new Faults();
-        Optional<Signature> signature =
-                Signature.read(new FieldReader(JsonText.parse("signature", json), "$", faults));
+        Optional<Signature> signature = Signature.read(new FieldReader(JsonText.parse("signature", json), "$", faults));
         faults.throwIfAny("signature");
         return signature.orElseThrow(() -> new FaultyInput("signature", faults.list()));
     }

@@ -78,8 +78,19 @@ class ChangeCommandTest {
 
     private int start(String data, String copy) {
         return run(
-                "change", "start", copy, "--title", "A wider gap to the skin", "--author", "anna", "--initials", "AK",
-                "--features", "features", "--data", data);
+                "change",
+                "start",
+                copy,
+                "--title",
+                "A wider gap to the skin",
+                "--author",
+                "anna",
+                "--initials",
+                "AK",
+                "--features",
+                "features",
+                "--data",
+                data);
     }
 
     private void widenTheGap() throws Exception {

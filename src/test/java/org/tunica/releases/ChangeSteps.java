@@ -118,7 +118,8 @@ public final class ChangeSteps {
 
     @Then("nothing bars the change")
     public void nothingBars() {
-        assertNotEquals(Check.Result.BAR, anna().checked().result(), anna().checked().toJson());
+        assertNotEquals(
+                Check.Result.BAR, anna().checked().result(), anna().checked().toJson());
     }
 
     @Then("the check of {string} warns of {string}")
@@ -154,8 +155,9 @@ public final class ChangeSteps {
 
     @Then("the change is refused: {string}")
     public void refused(String reason) {
-        assertTrue(refused.orElseThrow().getMessage().contains(reason), () -> refused.orElseThrow()
-                .getMessage());
+        assertTrue(
+                refused.orElseThrow().getMessage().contains(reason),
+                () -> refused.orElseThrow().getMessage());
     }
 
     @Then("the audit trail tells that the change was handed in")

@@ -67,8 +67,10 @@ public final class WatchSteps {
     @Given("a card about {word} that rested on {word} was set aside, because {string}")
     public void setAside(String technique, String rule, String reason) {
         lastSetAside = card(technique, rule);
-        answer(lastSetAside, "overridden", "{\"feedback\":[{\"overrideReason\":{\"reason\":{\"code\":\"" + reason
-                + "\"}}}]}");
+        answer(
+                lastSetAside,
+                "overridden",
+                "{\"feedback\":[{\"overrideReason\":{\"reason\":{\"code\":\"" + reason + "\"}}}]}");
     }
 
     @Given("a card about {word} that rested on {word} was accepted")
@@ -79,7 +81,10 @@ public final class WatchSteps {
     private String card(String technique, String rule) {
         String card = "card-" + ++cards;
         store.cards()
-                .keep(HOOK, new GivenCard(card, "plan", "1.0.0", ORIGIN.releaseDigest(), technique, "careful", Set.of(rule)));
+                .keep(
+                        HOOK,
+                        new GivenCard(
+                                card, "plan", "1.0.0", ORIGIN.releaseDigest(), technique, "careful", Set.of(rule)));
         return card;
     }
 
@@ -174,7 +179,8 @@ public final class WatchSteps {
     @Then("the audit trail tells that stefan found something")
     public void toldOfTheFinding() {
         assertTrue(store.audit().newest(Page.newest(2)).stream()
-                .anyMatch(row -> row.act().equals("feedback-judged") && row.actor().equals("stefan")));
+                .anyMatch(row ->
+                        row.act().equals("feedback-judged") && row.actor().equals("stefan")));
     }
 
     /** Closes the office. */

@@ -77,9 +77,20 @@ class GovernanceOverHttpTest {
     @Test
     void aFinding_isKeptUnderTheNameOfWhoIsSignedInAndNoPatientsWordsAreShown() throws Exception {
         Instant at = clinic.clock.instant();
-        clinic.store.cards()
-                .keep(HOOK, new GivenCard("card-1", "plan", "1.0.0", "sha256:a", "laser-1470-radial", "careful", Set.of("EXC-007")));
-        clinic.store.feedback()
+        clinic.store
+                .cards()
+                .keep(
+                        HOOK,
+                        new GivenCard(
+                                "card-1",
+                                "plan",
+                                "1.0.0",
+                                "sha256:a",
+                                "laser-1470-radial",
+                                "careful",
+                                Set.of("EXC-007")));
+        clinic.store
+                .feedback()
                 .keep(
                         HOOK,
                         new HookFeedback(

@@ -73,10 +73,7 @@ class RoleTableTest {
                     "rule-author"),
             row("GET /api/governance/watch", "/api/governance/watch", CLINICAL),
             row("GET /api/governance/feedback", "/api/governance/feedback", CLINICAL),
-            row(
-                    "POST /api/governance/feedback/{card}/judgements",
-                    "/api/governance/feedback/none/judgements",
-                    SIGNERS),
+            row("POST /api/governance/feedback/{card}/judgements", "/api/governance/feedback/none/judgements", SIGNERS),
             row("GET /api/governance/releases", "/api/governance/releases", CLINICAL),
             row("GET /api/governance/releases/{version}", "/api/governance/releases/1.0.0", CLINICAL),
             row("GET /api/governance/releases/{version}/manifest", "/api/governance/releases/1.0.0/manifest", CLINICAL),
