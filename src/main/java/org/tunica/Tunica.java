@@ -230,6 +230,16 @@ public final class Tunica {
         return RuleReview.of(bundle, knowledge, rules);
     }
 
+    /** This release held against another, such as a draft. */
+    public Replays against(Tunica after) {
+        return new Replays(this, after);
+    }
+
+    /** The release in use: its version, state and digest. */
+    public Advice.Release release() {
+        return release;
+    }
+
     /** The knowledge in use. */
     public Knowledge knowledge() {
         return knowledge;

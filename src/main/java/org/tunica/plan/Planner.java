@@ -111,6 +111,23 @@ public final class Planner {
                 .toList();
     }
 
+    /**
+     * How the options of a segment stand and which leads, without the words: what the advice comes to that says them.
+     *
+     * @param options every technique for one segment
+     * @param verdicts on these options
+     */
+    public SegmentJudgement judgement(List<Considered> options, List<Verdict> verdicts) {
+        List<OptionJudgement> judged = new ArrayList<>();
+        List<Rated> rated = new ArrayList<>();
+        judged(options, verdicts).values().forEach(option -> {
+            judged.add(new OptionJudgement(
+                    option.option().technique().id(), option.standing(), writer.settings(option), option.voices()));
+            rated.add(rated(option));
+        });
+        return new SegmentJudgement(options.get(0).segment().ref(), Rated.first(rated), judged);
+    }
+
     /** The same standing and points with what settles ties read anew, for an option whose numbers have moved. */
     public Rated settled(Rated rated, Considered option) {
         return rated.with(ties.of(option));

@@ -1,5 +1,6 @@
 package org.tunica.rules;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,6 +25,21 @@ import org.tunica.physics.SegmentNumbers;
 
 /** How each field of the glossary is answered for an option. A new field is a code change; a new rule is not. */
 final class FactFields {
+    /** How the ids start of fields that depend on the technique. */
+    private static final List<String> OF_OPTION = List.of("option.", "derived.");
+
+    /** Ids of fields that rest on a search for a heat setting. */
+    static final Set<String> OF_HEAT = Set.of(
+            "derived.wallFractionKilled",
+            "derived.deathChance",
+            "derived.deathDepthPerWall",
+            "derived.charChance",
+            "derived.perforationIndex",
+            "derived.nervePeakC",
+            "derived.nerveDoseMin",
+            "derived.skinPeakC",
+            "derived.skinDoseMin");
+
     private final AnswerTable<Considered> table = new AnswerTable<>();
     private final Map<String, String> nouns;
 
@@ -38,6 +54,11 @@ final class FactFields {
         derived();
         foreseen();
         table.addAll(new RankingFields().table(), option -> RankingFacts.NOT_YET);
+    }
+
+    /** Whether the answers of a field may differ between two techniques for one segment. */
+    static boolean ofOption(String id) {
+        return OF_OPTION.stream().anyMatch(id::startsWith);
     }
 
     AnswerTable<Considered> table() {
