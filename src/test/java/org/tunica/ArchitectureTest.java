@@ -47,7 +47,17 @@ class ArchitectureTest {
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
             arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
-            arrow("replay", "casefile", "knowledge", "physics", "rules", "plan"),
+            arrow(
+                    "replay",
+                    "casefile",
+                    "knowledge",
+                    "heat",
+                    "physics",
+                    "rules",
+                    "plan",
+                    "pastcases",
+                    "invented",
+                    "paper"),
             arrow("anonymity"),
             arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
             arrow(

@@ -10,11 +10,14 @@ import org.tunica.physics.Derived;
 import org.tunica.physics.HeatMemory;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
+import org.tunica.plan.OptionJudgement;
 import org.tunica.plan.Planner;
+import org.tunica.plan.Rated;
 import org.tunica.plan.SegmentJudgement;
 import org.tunica.rules.Considered;
 import org.tunica.rules.OptionFacts;
 import org.tunica.rules.RuleBook;
+import org.tunica.rules.Verdict;
 
 /** One of the two releases of a replay, ready to judge. Immutable. */
 public record ReleaseSide(
@@ -51,12 +54,16 @@ public record ReleaseSide(
         return planner.considered(caseFile, limb, segment, derived);
     }
 
-    SegmentJudgement judge(List<Considered> options) {
-        return judge(options, rules.facts(options));
+    private SegmentJudgement judge(List<Considered> options) {
+        return planner.judgement(options, rules.judgeInOnePass(rules.facts(options)));
     }
 
-    /** The same with facts that are there already. */
-    SegmentJudgement judge(List<Considered> options, List<OptionFacts> facts) {
-        return planner.judgement(options, rules.judgeInOnePass(facts));
+    /** What one option comes to, whatever the others. */
+    Judged judge(Considered option, OptionFacts facts) {
+        List<Verdict> verdicts = rules.judgeInOnePass(List.of(facts));
+        return new Judged(planner.judgement(option, verdicts), planner.rate(option, verdicts));
     }
+
+    /** An option in full, and as it takes part in the ranking. */
+    record Judged(OptionJudgement judgement, Rated rated) {}
 }

@@ -66,8 +66,8 @@ final class TwoReleases {
         }
         List<Considered> options =
                 before.considered(caseFile, limb, segment, before.physics().deriveInTurn(caseFile, segment));
-        List<OptionFacts> facts = before.rules().facts(options);
-        return comparer.compare(before.judge(options, facts), after.judge(options, facts));
+        return new TurningOptions(before, after, same, shift, comparer)
+                .compare(options, before.rules().facts(options));
     }
 
     /** Whether both ask the heat model the same and get the same answers. */

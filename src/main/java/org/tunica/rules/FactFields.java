@@ -1,5 +1,6 @@
 package org.tunica.rules;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,11 +42,20 @@ final class FactFields {
             "derived.skinDoseMin");
 
     private final AnswerTable<Considered> table = new AnswerTable<>();
-    private final Map<String, String> nouns;
+
+    /** What each technique needs to know, in the nouns of the glossary. */
+    private final Map<String, Answer> needs = new HashMap<>();
 
     FactFields(Knowledge knowledge, AnswerTable<Segment> ofSegment) {
-        nouns = knowledge.glossary().fields().values().stream()
+        Map<String, String> nouns = knowledge.glossary().fields().values().stream()
                 .collect(Collectors.toMap(GlossaryField::id, GlossaryField::noun));
+        knowledge
+                .techniques()
+                .forEach((id, technique) -> needs.put(
+                        id,
+                        new Answer.Words(technique.needs().stream()
+                                .map(need -> nouns.getOrDefault(need, need))
+                                .collect(Collectors.toSet()))));
         technique();
         patient();
         room();
@@ -82,9 +92,7 @@ final class FactFields {
     }
 
     private Answer needs(Considered option) {
-        return new Answer.Words(option.technique().needs().stream()
-                .map(id -> nouns.getOrDefault(id, id))
-                .collect(Collectors.toSet()));
+        return needs.get(option.technique().id());
     }
 
     private void patient() {

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -177,6 +178,14 @@ public final class RuleBook {
      */
     public List<Verdict> judgeInOnePass(Collection<OptionFacts> options) {
         return onePass.judge(options);
+    }
+
+    /**
+     * The same for one option, or nothing where an exclusion, a need to measure or a missing device keeps it out of the
+     * ranking, be it in doubt: no later stage changes that.
+     */
+    public Optional<List<Verdict>> judgeUnlessBarred(OptionFacts option) {
+        return onePass.judgeUnlessBarred(option);
     }
 
     /**
