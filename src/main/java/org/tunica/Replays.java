@@ -31,10 +31,7 @@ public final class Replays {
         HeatMemory memory = memory(before, request);
         boolean shared = before.physics().heatDigest().equals(after.physics().heatDigest());
         return Replay.of(
-                side(before, memory),
-                side(after, shared ? memory : memory(after, request)),
-                request,
-                JsonOutput::line);
+                side(before, memory), side(after, shared ? memory : memory(after, request)), request, JsonOutput::line);
     }
 
     private static HeatMemory memory(Tunica release, ReplayRequest request) {

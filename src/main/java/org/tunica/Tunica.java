@@ -7,6 +7,7 @@ import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.firmness.FirmAdviser;
+import org.tunica.governance.VerifiedRelease;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.outcomes.Audit;
@@ -16,6 +17,7 @@ import org.tunica.paper.Paper;
 import org.tunica.pastcases.AnonymityReport;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
+import org.tunica.plan.AdviceSoFar;
 import org.tunica.plan.Explanation;
 import org.tunica.plan.Planner;
 import org.tunica.review.RuleReview;
@@ -52,7 +54,7 @@ public final class Tunica {
     private final HeatAnswers heat;
     private final Advice.Release release;
 
-    private Tunica(Bundle bundle) {
+    private Tunica(Bundle bundle, Advice.Release release) {
         this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
         this.physics = accepted(() -> new Physics(knowledge));
@@ -66,7 +68,7 @@ public final class Tunica {
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
         this.firmness = accepted(() -> new FirmAdviser(knowledge, physics, rules, planner, sessions::minutes));
-        this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
+        this.release = release;
         this.treatments = accepted(() -> new Treatments(
                 knowledge, new NoteWriter(knowledge, physics.heatGiven()), new PatientSheet(knowledge), this::advise));
         this.pastCases = new PastCases(knowledge, treatments);
@@ -82,18 +84,29 @@ public final class Tunica {
      */
     public static synchronized Tunica shipped() {
         if (shipped == null) {
-            shipped = new Tunica(Bundle.shipped());
+            shipped = of(Bundle.shipped());
         }
         return shipped;
     }
 
     /**
-     * The rules and knowledge of a bundle.
+     * The rules and knowledge of a bundle; nobody signed them, and every output says so.
      *
      * @throws org.tunica.casefile.FaultyInput with every fault of its files
      */
     public static Tunica of(Bundle bundle) {
-        return new Tunica(bundle);
+        return new Tunica(bundle, new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest()));
+    }
+
+    /**
+     * The rules and knowledge of a release that is in force, or was when an answer was given that is asked for again.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault of its files
+     */
+    public static Tunica inForce(VerifiedRelease release) {
+        Bundle bundle = release.bundle();
+        String version = release.manifest().version();
+        return new Tunica(bundle, new Advice.Release(version, Advice.Release.State.ACTIVE, bundle.digest()));
     }
 
     /**
@@ -113,6 +126,11 @@ public final class Tunica {
 
     private Advice ranked(CaseFile caseFile) {
         return planner.advise(caseFile, release);
+    }
+
+    /** As much of the same advice as takes no computing of heat; {@link #advise} finds the rest, which is known from then on. */
+    public AdviceSoFar adviseSoFar(CaseFile caseFile) {
+        return planner.adviseSoFar(caseFile, release);
     }
 
     /**

@@ -64,8 +64,8 @@ class WrittenSchemasTest {
                 "rules/3-cautions/arteries.rule",
                 (path, text) -> text.replaceFirst("then caution strongly", "then caution slightly"));
         Replays replays = TUNICA.against(Tunica.of(Bundle.of(texts)));
-        ReplayRequest request = new ReplayRequest(
-                Optional.empty(), Optional.of(new ReplayRequest.Invented(5, 4)), Optional.empty(), 2);
+        ReplayRequest request =
+                new ReplayRequest(Optional.empty(), Optional.of(new ReplayRequest.Invented(5, 4)), Optional.empty(), 2);
         ReplayResult result = replays.prepare(request).run(CaseProgress.NONE);
         assertFalse(result.same());
         holds(TUNICA.schema(Contract.REPLAY), replays.toJson(result));

@@ -36,6 +36,7 @@ final class BorrowedHeat {
                 FAR_MM,
                 new MeasurementSpread(WALL_STEP_MM, 1, 1, 1));
         HeatOutlook lent = lenders.computeIfAbsent(lender, physics::heatOutlook);
-        return new HeatOutlook(lent.radiusMm(), question.wallMm(), Optional.of(lent.proposed().orElseThrow()), "");
+        return new HeatOutlook(
+                lent.radiusMm(), question.wallMm(), Optional.of(lent.proposed().orElseThrow()), "");
     }
 }

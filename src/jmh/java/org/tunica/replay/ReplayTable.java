@@ -35,7 +35,8 @@ public final class ReplayTable {
         Tunica shipped = Tunica.shipped();
         System.out.printf("cores %d%n", Runtime.getRuntime().availableProcessors());
         System.out.println("cases    draft                          threads  seconds  segments  otherwise");
-        for (String count : args.length > 1 ? List.of(args).subList(1, args.length) : List.of("1000", "10000", "100000")) {
+        for (String count :
+                args.length > 1 ? List.of(args).subList(1, args.length) : List.of("1000", "10000", "100000")) {
             CaseBase base = base(shipped, folder.resolve("base-" + count), Long.parseLong(count));
             for (Map.Entry<String, Tunica> draft : drafts().entrySet()) {
                 time(shipped, draft.getValue(), draft.getKey(), count, base, folder);
@@ -43,15 +44,13 @@ public final class ReplayTable {
         }
     }
 
-    private static void time(
-            Tunica before, Tunica after, String says, String count, CaseBase base, Path folder) throws IOException {
+    private static void time(Tunica before, Tunica after, String says, String count, CaseBase base, Path folder)
+            throws IOException {
         try (WorkFolder work = WorkFolder.of(folder.resolve("heat-" + count))) {
             HeatMemory memory = work.heat(before.physics());
             lend(before, memory, base);
-            ReplayRequest request =
-                    new ReplayRequest(Optional.of(base), Optional.empty(), Optional.empty(), threads());
-            Replay replay = Replay.of(
-                    side(before, memory), side(after, memory), request, Object::toString);
+            ReplayRequest request = new ReplayRequest(Optional.of(base), Optional.empty(), Optional.empty(), threads());
+            Replay replay = Replay.of(side(before, memory), side(after, memory), request, Object::toString);
             long began = System.nanoTime();
             ReplayResult result = replay.run(CaseProgress.NONE);
             System.out.printf(
@@ -85,8 +84,11 @@ public final class ReplayTable {
     /** Fills the memory with borrowed answers to whatever the cases can ask. */
     private static void lend(Tunica tunica, HeatMemory memory, CaseBase base) {
         BorrowedHeat borrowed = new BorrowedHeat(tunica.physics());
-        new DemoCases().each(0, batch -> batch.cases().forEach(one -> lend(
-                one.read(side(tunica, memory)), tunica, memory, borrowed)));
+        new DemoCases()
+                .each(
+                        0,
+                        batch -> batch.cases()
+                                .forEach(one -> lend(one.read(side(tunica, memory)), tunica, memory, borrowed)));
         base.each(past -> lend(past.caseFile(), tunica, memory, borrowed), CaseProgress.NONE);
     }
 
@@ -104,10 +106,13 @@ public final class ReplayTable {
 
     private static Map<String, Tunica> drafts() {
         Map<String, Tunica> drafts = new TreeMap<>();
-        drafts.put("1 other words of one rule", draft("rules/2-exclusions/heat-near-skin.rule", "so shallow", "a shallow"));
+        drafts.put(
+                "1 other words of one rule",
+                draft("rules/2-exclusions/heat-near-skin.rule", "so shallow", "a shallow"));
         drafts.put("2 heat.skin-gap.min 5 to 6", draft(DISTANCES, "  value: 5\n", "  value: 6\n"));
-        drafts.put("3 a caution every leg has", draft(
-                "rules/3-cautions/weak-evidence.rule", "then caution moderately", "then caution slightly"));
+        drafts.put(
+                "3 a caution every leg has",
+                draft("rules/3-cautions/weak-evidence.rule", "then caution moderately", "then caution slightly"));
         drafts.put("4 weight of strong reasons", draft(WEIGHTS, "or takes, value: 2,", "or takes, value: 2.5,"));
         return drafts;
     }

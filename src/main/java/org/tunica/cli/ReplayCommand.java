@@ -62,8 +62,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(
             names = "--work",
             paramLabel = "FOLDER",
-            description = "Where finished parts and answers of the heat model are kept, to go on from (default: the folder"
-                    + " replays in that of --cases; else nothing is kept).")
+            description =
+                    "Where finished parts and answers of the heat model are kept, to go on from (default: the folder"
+                            + " replays in that of --cases; else nothing is kept).")
     private Optional<String> work = Optional.empty();
 
     @Option(names = "--threads", paramLabel = "N", description = "How many at a time (default: one a core).")
@@ -138,7 +139,8 @@ final class ReplayCommand implements Callable<Integer> {
                 threads);
         Replay replay = replays.prepare(request);
         new HeatWaiting(spec.commandLine().getErr(), threads).tell(replay);
-        try (ProgressBar bar = ProgressBar.atTerminal("replaying", spec.commandLine().getErr())) {
+        try (ProgressBar bar =
+                ProgressBar.atTerminal("replaying", spec.commandLine().getErr())) {
             return replay.run(bar);
         }
     }

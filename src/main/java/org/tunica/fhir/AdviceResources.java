@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.tunica.Tunica;
 import org.tunica.plan.Advice;
+import org.tunica.plan.AdviceSoFar;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -20,6 +21,7 @@ public final class AdviceResources {
 
     private final Tunica tunica;
     private final Codes codes;
+    private final AdviceSoFar soFar;
     private final Advice advice;
     private final Occasion occasion;
     private final String guidanceUrl;
@@ -29,16 +31,17 @@ public final class AdviceResources {
      * What only the caller knows.
      *
      * @param patient reference to the patient, for example {@code Patient/p21}
-     * @param user reference to the person who asked
+     * @param asker reference to the person who asked, for example {@code Practitioner/d4}, or the name of a program
      * @param recorded when
      * @param uuids gives each resource its name, without {@code urn:uuid:}
      */
-    public record Occasion(String patient, String user, Instant recorded, Supplier<String> uuids) {}
+    public record Occasion(String patient, String asker, Instant recorded, Supplier<String> uuids) {}
 
-    private AdviceResources(Tunica tunica, Codes codes, Advice advice, Occasion occasion) {
+    private AdviceResources(Tunica tunica, Codes codes, AdviceSoFar soFar, Occasion occasion) {
         this.tunica = tunica;
         this.codes = codes;
-        this.advice = advice;
+        this.soFar = soFar;
+        this.advice = soFar.advice();
         this.occasion = occasion;
         this.guidanceUrl = "urn:uuid:" + occasion.uuids().get();
         this.groupUrl = "urn:uuid:" + occasion.uuids().get();
@@ -46,12 +49,17 @@ public final class AdviceResources {
 
     /** The advice as a Bundle of the type {@code collection}; same advice and occasion, same Bundle. */
     public static ObjectNode bundle(Tunica tunica, Site site, Advice advice, Occasion occasion) {
-        return new AdviceResources(tunica, site.codes(), advice, occasion).bundle();
+        return bundle(tunica, site, AdviceSoFar.whole(advice), occasion);
+    }
+
+    /** The same of an advice that may not be whole; then nothing is proposed yet. */
+    public static ObjectNode bundle(Tunica tunica, Site site, AdviceSoFar soFar, Occasion occasion) {
+        return new AdviceResources(tunica, site.codes(), soFar, occasion).bundle();
     }
 
     private ObjectNode bundle() {
         ObjectNode group = new Proposal(tunica, codes, advice, occasion).group();
-        boolean proposes = group.has("action");
+        boolean proposes = group.has("action") && soFar.isWhole();
         ObjectNode bundle = NODES.objectNode().put("resourceType", "Bundle").put("type", "collection");
         ArrayNode entries = bundle.putArray("entry");
         List<String> targets = new ArrayList<>(List.of(guidanceUrl));
@@ -86,8 +94,11 @@ public final class AdviceResources {
         return guidance;
     }
 
-    /** Whether everything is judged, something would help, or nothing can be ranked before it is recorded. */
+    /** Whether everything is judged, something would help, or nothing can be ranked before it is recorded or computed. */
     private String status(List<Missing> missing) {
+        if (!soFar.isWhole()) {
+            return "in-progress";
+        }
         if (advice.segments().stream().anyMatch(Missing::stops)) {
             return "data-required";
         }
@@ -102,6 +113,12 @@ public final class AdviceResources {
                 .put("severity", "information")
                 .put("code", "informational")
                 .put("diagnostics", Words.of(advice.release()) + ". " + advice.caution());
+        if (!soFar.isWhole()) {
+            issues.addObject()
+                    .put("severity", "information")
+                    .put("code", "incomplete")
+                    .put("diagnostics", "The advice is still being computed and nothing is proposed before; ask again");
+        }
         missing.forEach(one -> issues.addObject()
                 .put("severity", "warning")
                 .put("code", "incomplete")
@@ -174,12 +191,21 @@ public final class AdviceResources {
                 .put("code", "rest");
         audit.put("action", "E").put("recorded", occasion.recorded().toString()).put("outcome", "0");
         ObjectNode agent = audit.putArray("agent").addObject().put("requestor", true);
-        agent.set("who", reference(occasion.user()));
+        agent.set("who", asker());
         audit.putObject("source").putObject("observer").put("display", "Tunica, " + Words.of(advice.release()));
         ArrayNode entities = audit.putArray("entity");
         entities.addObject().set("what", reference(occasion.patient()));
         entities.addObject().set("what", reference(guidanceUrl));
         return audit;
+    }
+
+    private ObjectNode asker() {
+        if (occasion.asker().contains("/")) {
+            return reference(occasion.asker());
+        }
+        ObjectNode program = NODES.objectNode();
+        program.putObject("identifier").put("system", Codes.OWN + "caller").put("value", occasion.asker());
+        return program;
     }
 
     private String release() {

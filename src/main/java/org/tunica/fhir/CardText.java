@@ -11,7 +11,10 @@ import java.util.stream.Stream;
 import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.plan.Advice;
+import org.tunica.plan.AdviceSoFar;
+import org.tunica.plan.FirmnessAdvice;
 import org.tunica.plan.OptionAdvice;
+import org.tunica.plan.OptionStanding;
 import org.tunica.plan.Reason;
 import org.tunica.plan.SegmentAdvice;
 
@@ -20,6 +23,7 @@ final class CardText {
     /** A summary must be shorter than 140 characters. */
     private static final int LONGEST_SUMMARY = 139;
 
+    private static final String STILL_COMPUTING = "settings are still being computed; ask again or open the page";
     private static final int MOST_OPTIONS = 5;
     private static final int MOST_NOTES = 5;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("dd-MMM-uuuu", Locale.ENGLISH);
@@ -27,13 +31,15 @@ final class CardText {
     private final Tunica tunica;
     private final Translated read;
     private final List<String> troubles;
+    private final AdviceSoFar soFar;
     private final Advice advice;
 
-    CardText(Tunica tunica, Translated read, List<String> troubles, Advice advice) {
+    CardText(Tunica tunica, Translated read, List<String> troubles, AdviceSoFar soFar) {
         this.tunica = tunica;
         this.read = read;
         this.troubles = troubles;
-        this.advice = advice;
+        this.soFar = soFar;
+        this.advice = soFar.advice();
     }
 
     /** A line cut at a word where it would be too long. */
@@ -53,26 +59,52 @@ final class CardText {
                 .filter(segment ->
                         !Missing.of(segment, tunica.knowledge().glossary()).isEmpty())
                 .count();
+        long computing = advice.segments().stream().filter(this::isAwaited).count();
         int all = advice.segments().size();
         return all + (all == 1 ? " leg vein segment" : " leg vein segments") + " on record: techniques ranked for "
-                + ranked + (waiting == 0 ? "" : ", something to measure for " + waiting);
+                + ranked + (waiting == 0 ? "" : ", something to measure for " + waiting)
+                + (computing == 0 ? "" : ", settings still being computed for " + computing);
     }
 
-    static String summary(SegmentAdvice segment, OptionAdvice option) {
-        String what =
-                segment.side().word().toUpperCase(Locale.ROOT) + " " + segment.ref() + ", " + option.says() + ": ";
+    private boolean isAwaited(SegmentAdvice segment) {
+        return !soFar.awaited(segment.ref()).isEmpty();
+    }
+
+    /** The technique of a segment if how it stands is not computed yet. */
+    Optional<AdviceSoFar.Awaited> awaited(SegmentAdvice segment, String technique) {
+        return soFar.awaited(segment.ref()).stream()
+                .filter(one -> one.technique().equals(technique))
+                .findFirst();
+    }
+
+    String awaitedSummary(SegmentAdvice segment, String technique) {
+        return what(segment, awaited(segment, technique).orElseThrow().says()) + STILL_COMPUTING;
+    }
+
+    private static String what(SegmentAdvice segment, String technique) {
+        return segment.side().word().toUpperCase(Locale.ROOT) + " " + segment.ref() + ", " + technique + ": ";
+    }
+
+    String summary(SegmentAdvice segment, OptionAdvice option) {
+        String what = what(segment, option.says());
         return switch (option.standing()) {
             case PREFERRED, SUITABLE, CAREFUL ->
-                what + option.standing().word() + ", place " + option.rank().orElse(0) + " of "
-                        + Proposal.ranked(segment).size();
+                what + option.standing().word() + ", "
+                        + (isAwaited(segment)
+                                ? "its place is still being computed"
+                                : "place " + option.rank().orElseThrow() + " of "
+                                        + Proposal.ranked(segment).size());
             case MEASURE_FIRST -> what + "measure first; " + option.why();
             case NOT_IN_ROOM -> what + "not in the room";
             case EXCLUDED -> what + "excluded, " + option.why();
         };
     }
 
-    static String summary(SegmentAdvice segment) {
+    String summary(SegmentAdvice segment) {
         List<OptionAdvice> ranked = Proposal.ranked(segment);
+        if (isAwaited(segment)) {
+            return Words.of(segment) + ": " + STILL_COMPUTING;
+        }
         return Words.of(segment) + ": "
                 + (ranked.isEmpty()
                         ? "no technique can be ranked"
@@ -141,6 +173,26 @@ final class CardText {
     }
 
     private List<String> options(SegmentAdvice segment) {
+        return isAwaited(segment) ? soFar(segment) : ranked(segment);
+    }
+
+    /** What stands whatever is still computed, in no order of merit. */
+    private List<String> soFar(SegmentAdvice segment) {
+        List<String> lines = segment.options().stream()
+                .filter(option -> option.standing() != OptionStanding.NOT_IN_ROOM)
+                .map(option -> "- " + option.says() + ": " + option.standing().word() + "; " + option.why())
+                .toList();
+        List<String> awaited = soFar.awaited(segment.ref()).stream()
+                .map(AdviceSoFar.Awaited::says)
+                .toList();
+        return List.of(
+                lines.isEmpty() ? "Nothing is known yet." : String.join("\n", lines),
+                "Still being computed: " + String.join(", ", awaited)
+                        + ". How these stand is not known yet, so nothing is ranked; ask again in a few seconds or open"
+                        + " the page.");
+    }
+
+    private List<String> ranked(SegmentAdvice segment) {
         List<String> parts = new ArrayList<>();
         List<String> lines = new ArrayList<>();
         List<OptionAdvice> ranked = Proposal.ranked(segment);
@@ -155,7 +207,8 @@ final class CardText {
                 .limit(MOST_NOTES)
                 .forEach(missing ->
                         parts.add("Not recorded: " + missing.noun() + " (" + missing.waiting() + " waiting)"));
-        segment.firmness().ifPresent(firm -> parts.add("How firm: " + firm.says()));
+        parts.add(
+                "How firm: " + segment.firmness().map(FirmnessAdvice::says).orElse("still being computed; ask again"));
         segment.nearMisses().stream()
                 .limit(1)
                 .forEach(near -> parts.add(

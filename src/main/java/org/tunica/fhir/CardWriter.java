@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.plan.Advice;
+import org.tunica.plan.AdviceSoFar;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.SegmentAdvice;
@@ -31,9 +32,10 @@ final class CardWriter {
         this.uuids = uuids;
     }
 
-    List<ObjectNode> cards(Translated read, List<String> troubles, Orders orders, Advice advice) {
-        CardText text = new CardText(tunica, read, troubles, advice);
-        Trace trace = new Trace(tunica, read, advice);
+    List<ObjectNode> cards(Translated read, List<String> troubles, Orders orders, AdviceSoFar soFar) {
+        Advice advice = soFar.advice();
+        CardText text = new CardText(tunica, read, troubles, soFar);
+        Trace trace = new Trace(tunica, read, soFar);
         if (!request.hook().aboutOrders()) {
             return List.of(overview(advice, text, trace));
         }
@@ -70,18 +72,22 @@ final class CardWriter {
                 .flatMap(id -> segment.options().stream()
                         .filter(option -> option.technique().equals(id))
                         .findFirst());
-        ObjectNode card = ordered.isPresent()
-                ? card(
-                        CardText.summary(segment, ordered.get()),
-                        indicator(ordered.get().standing()),
-                        text.detail(segment, ordered.get()))
-                : card(CardText.summary(segment), "info", text.detail(segment));
+        ObjectNode card = ordered.map(option ->
+                        card(text.summary(segment, option), indicator(option.standing()), text.detail(segment, option)))
+                .orElseGet(() -> withoutStanding(order, segment, text));
         ArrayNode suggestions = new Suggestions(site.codes(), uuids, request).of(order, segment, ordered);
         if (!suggestions.isEmpty()) {
             card.set("suggestions", suggestions);
             card.put("selectionBehavior", "at-most-one");
         }
         return finished(card, Optional.of(trace.of(List.of(segment))));
+    }
+
+    /** The order leaves the technique open, or how it stands is not computed yet. */
+    private ObjectNode withoutStanding(Orders.Order order, SegmentAdvice segment, CardText text) {
+        return order.technique().flatMap(id -> text.awaited(segment, id)).isPresent()
+                ? card(text.awaitedSummary(segment, order.technique().get()), "warning", text.detail(segment))
+                : card(text.summary(segment), "info", text.detail(segment));
     }
 
     private ObjectNode ofNoSegment(Orders.Order order, CardText text, Trace trace) {

@@ -32,7 +32,7 @@ public record HookRequest(
     static final Pattern UUID =
             Pattern.compile("[0-9a-fA-F]{8}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{12}");
 
-    private static final Pattern ID = Pattern.compile("[A-Za-z0-9.-]{1,64}");
+    static final Pattern ID = Pattern.compile("[A-Za-z0-9.-]{1,64}");
     private static final Pattern USER =
             Pattern.compile("(Practitioner|PractitionerRole|Patient|RelatedPerson)/[A-Za-z0-9.-]{1,64}");
     private static final Pattern SERVER = Pattern.compile("https?://[^\\s\"<>]{1,500}");

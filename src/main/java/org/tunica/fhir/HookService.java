@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.tunica.Tunica;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.plan.AdviceSoFar;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -23,10 +24,18 @@ public final class HookService {
     private final Tunica tunica;
     private final Site site;
     private final FhirTranslator translator;
+    private final Adviser adviser;
 
+    /** A service that waits for every advice until it is whole. */
     public HookService(Tunica tunica, Site site) {
+        this(tunica, site, caseFile -> AdviceSoFar.whole(tunica.advise(caseFile)));
+    }
+
+    /** A service that says what there is of an advice when it is asked for. */
+    public HookService(Tunica tunica, Site site, Adviser adviser) {
         this.tunica = tunica;
         this.site = site;
+        this.adviser = adviser;
         this.translator = new FhirTranslator(tunica, site);
     }
 
@@ -61,7 +70,7 @@ public final class HookService {
         CardWriter writer = new CardWriter(tunica, site, request, uuids);
         try {
             Translated read = translator.translate("record", sent.record(), day, CASE_REF, sent.withheld());
-            return cards(writer.cards(read, sent.troubles(), orders, tunica.advise(read.caseFile())));
+            return cards(writer.cards(read, sent.troubles(), orders, adviser.advise(read.caseFile())));
         } catch (FaultyInput e) {
             return cards(List.of(writer.unreadable(e.faults())));
         }

@@ -7,27 +7,32 @@ import java.util.HexFormat;
 import java.util.List;
 import org.tunica.Tunica;
 import org.tunica.plan.Advice;
+import org.tunica.plan.AdviceSoFar;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.SegmentAdvice;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What a program needs to check a card: release, every option with its standing and rules, what was not used. */
+/** What a program needs to check a card: release, every option with its standing and rules, what is still
+ * awaited, what was not used. */
 final class Trace {
     private final Tunica tunica;
     private final Translated read;
+    private final AdviceSoFar soFar;
     private final Advice advice;
 
-    Trace(Tunica tunica, Translated read, Advice advice) {
+    Trace(Tunica tunica, Translated read, AdviceSoFar soFar) {
         this.tunica = tunica;
         this.read = read;
-        this.advice = advice;
+        this.soFar = soFar;
+        this.advice = soFar.advice();
     }
 
     ObjectNode of(List<SegmentAdvice> segments) {
         ObjectNode trace = JsonNodeFactory.instance.objectNode();
         trace.put("fingerprint", fingerprint()).put("seed", advice.seed());
+        trace.put("computed", soFar.isWhole() ? "whole" : "in-part");
         trace.putObject("release")
                 .put("version", advice.release().version())
                 .put("state", advice.release().state().word())
@@ -47,10 +52,12 @@ final class Trace {
         return trace;
     }
 
-    private static void segment(ObjectNode node, SegmentAdvice segment) {
+    private void segment(ObjectNode node, SegmentAdvice segment) {
         node.put("ref", segment.ref()).put("side", segment.side().word());
         ArrayNode options = node.putArray("options");
         segment.options().forEach(option -> option(options.addObject(), option));
+        ArrayNode awaited = node.putArray("awaited");
+        soFar.awaited(segment.ref()).forEach(one -> awaited.add(one.technique()));
     }
 
     private static void option(ObjectNode node, OptionAdvice option) {

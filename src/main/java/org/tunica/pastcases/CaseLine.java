@@ -25,8 +25,7 @@ public record CaseLine(long number, byte[] bytes, boolean ended) {
             List<Fault> faults = new ArrayList<>();
             e.faults().forEach(fault -> faults.add(new Fault("line " + number + ", " + fault.place(), fault.says())));
             if (!ended) {
-                faults.add(new Fault(
-                        "line " + number, "is the last and nothing ends it: the file may be cut short"));
+                faults.add(new Fault("line " + number, "is the last and nothing ends it: the file may be cut short"));
             }
             throw new FaultyInput("line " + number, faults);
         }

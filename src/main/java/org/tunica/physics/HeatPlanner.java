@@ -119,16 +119,20 @@ final class HeatPlanner {
 
     /** Found before, or sought now. */
     HeatOutlook outlook(HeatQuestion question) {
-        if (!model.validity().wall().holds(question.wallMm())) {
-            return outside(question);
+        return found(question).orElseGet(() -> compute(question));
+    }
+
+    /** The answer, if it takes no computing: it was found before, or the model does not answer for such a wall. */
+    Optional<HeatOutlook> found(HeatQuestion question) {
+        Validity.Range walls = model.validity().wall();
+        if (walls.holds(question.wallMm())) {
+            return memory.recall(question);
         }
-        Optional<HeatOutlook> known = memory.recall(question);
-        if (known.isPresent()) {
-            return known.get();
-        }
-        HeatOutlook found = compute(question);
-        memory.keep(question, found);
-        return found;
+        return Optional.of(HeatOutlook.silent(
+                radiusMm(question.device(), question.blood()),
+                question.wallMm(),
+                "a wall of " + question.wallMm() + " mm on the device lies outside the " + walls.min() + " to "
+                        + walls.max() + " mm the model answers for"));
     }
 
     HeatModel model() {
@@ -144,20 +148,13 @@ final class HeatPlanner {
         return blood && model.isLaser(device) ? model.deviceRadiusMm(device) + bloodFilmMm : model.wrapRadiusMm(device);
     }
 
-    private HeatOutlook outside(HeatQuestion question) {
-        Validity.Range walls = model.validity().wall();
-        return HeatOutlook.silent(
-                radiusMm(question.device(), question.blood()),
-                question.wallMm(),
-                "a wall of " + question.wallMm() + " mm on the device lies outside the " + walls.min() + " to "
-                        + walls.max() + " mm the model answers for");
-    }
-
     private HeatOutlook compute(HeatQuestion question) {
-        return HeatOutlook.of(
+        HeatOutlook outlook = HeatOutlook.of(
                 radiusMm(question.device(), question.blood()),
                 question.wallMm(),
                 proposer.get().propose(question.device(), slice(question), question.spread()));
+        memory.keep(question, outlook);
+        return outlook;
     }
 
     private VeinSlice slice(HeatQuestion question) {

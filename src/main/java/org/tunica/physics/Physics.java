@@ -90,8 +90,19 @@ public final class Physics {
 
     /** Computes the numbers of one segment of a case. */
     public Derived derive(CaseFile caseFile, Segment segment) {
+        return derive(caseFile, segment, heat::outlook);
+    }
+
+    /** The same without running the heat model: what it has not found before is left unknown and named. */
+    public DerivedSoFar deriveSoFar(CaseFile caseFile, Segment segment) {
+        FoundSoFar found = new FoundSoFar(heat);
+        Derived derived = derive(caseFile, segment, found::outlook);
+        return new DerivedSoFar(derived, found.awaited());
+    }
+
+    private Derived derive(CaseFile caseFile, Segment segment, Outlooks outlooks) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
-        OptionCalculator calculator = new OptionCalculator(heat, heat::outlook, strongFoam, caseFile, segment, numbers);
+        OptionCalculator calculator = new OptionCalculator(heat, outlooks, strongFoam, caseFile, segment, numbers);
         // one technique does not depend on another, so the heat model may use every core
         Map<String, OptionNumbers> options = knowledge.techniques().values().parallelStream()
                 .collect(Collectors.toConcurrentMap(Technique::id, calculator::numbers));
@@ -138,8 +149,7 @@ public final class Physics {
 
     private Derived inTurn(CaseFile caseFile, Segment segment, Outlooks outlooks) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
-        OptionCalculator calculator =
-                new OptionCalculator(heat, outlooks, strongFoam, caseFile, segment, numbers);
+        OptionCalculator calculator = new OptionCalculator(heat, outlooks, strongFoam, caseFile, segment, numbers);
         Map<String, OptionNumbers> options = new TreeMap<>();
         knowledge
                 .techniques()

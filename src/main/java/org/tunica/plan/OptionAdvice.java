@@ -50,6 +50,36 @@ public record OptionAdvice(
         return with(rank, firstPlaceShare, Optional.of(newTie));
     }
 
+    /** The same outside any ranking. */
+    OptionAdvice unranked() {
+        return unranked(reasons, cautions, needs);
+    }
+
+    /** The same, saying only what no number that is still awaited can change. */
+    OptionAdvice certain() {
+        return unranked(
+                reasons.stream().filter(reason -> reason.inDoubt().isEmpty()).toList(), List.of(), List.of());
+    }
+
+    private OptionAdvice unranked(List<Reason> newReasons, List<Reason> newCautions, List<Reason> newNeeds) {
+        return new OptionAdvice(
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                technique,
+                says,
+                family,
+                standing,
+                why,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                settings,
+                predicted,
+                newReasons,
+                newCautions,
+                newNeeds);
+    }
+
     private OptionAdvice with(OptionalInt newRank, OptionalDouble newShare, Optional<TieAdvice> newTie) {
         return new OptionAdvice(
                 newRank, newShare, technique, says, family, standing, why, score, scoreTree, newTie, settings,

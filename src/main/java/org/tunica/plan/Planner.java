@@ -14,6 +14,7 @@ import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Technique;
 import org.tunica.physics.Derived;
+import org.tunica.physics.DerivedSoFar;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentNumbers;
 import org.tunica.rules.Considered;
@@ -50,7 +51,26 @@ public final class Planner {
                 segments.add(advise(caseFile, limb, segment));
             }
         }
+        return advice(caseFile, release, segments);
+    }
+
+    private static Advice advice(CaseFile caseFile, Advice.Release release, List<SegmentAdvice> segments) {
         return new Advice(Advice.FORMAT, caseFile.caseRef(), release, Physics.SEED, Advice.CAUTION, segments);
+    }
+
+    /** As much of the same advice as can be told without running the heat model. */
+    public AdviceSoFar adviseSoFar(CaseFile caseFile, Advice.Release release) {
+        List<SegmentAdvice> segments = new ArrayList<>();
+        List<AdviceSoFar.Awaited> awaited = new ArrayList<>();
+        for (Limb limb : caseFile.limbs()) {
+            for (Segment segment : limb.segments()) {
+                DerivedSoFar soFar = physics.deriveSoFar(caseFile, segment);
+                SegmentAdvice judged = advise(caseFile, limb, segment, soFar.derived());
+                segments.add(AdviceSoFar.certain(judged, soFar.awaited()));
+                awaited.addAll(AdviceSoFar.awaited(judged, soFar.awaited()));
+            }
+        }
+        return new AdviceSoFar(advice(caseFile, release, segments), awaited);
     }
 
     /**
@@ -157,7 +177,10 @@ public final class Planner {
     }
 
     private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment) {
-        Derived derived = physics.derive(caseFile, segment);
+        return advise(caseFile, limb, segment, physics.derive(caseFile, segment));
+    }
+
+    private SegmentAdvice advise(CaseFile caseFile, Limb limb, Segment segment, Derived derived) {
         List<Considered> options = considered(caseFile, limb, segment, derived);
         List<OptionFacts> facts = options.stream().map(rules::facts).toList();
         List<Verdict> verdicts = rules.judge(facts);

@@ -30,6 +30,12 @@ public record SegmentAdvice(
         List<Reason> hardCase,
         Optional<SimilarAdvice> similar) {
 
+    /** The same with other options, and nothing said of how near they lie to a limit. */
+    SegmentAdvice withOptions(List<OptionAdvice> others) {
+        return new SegmentAdvice(
+                ref, side, vein, level, derived, others, List.of(), ranking, firmness, hardCase, similar);
+    }
+
     /** The same with how firm the ranking is. */
     public SegmentAdvice with(List<OptionAdvice> newOptions, RankingFirmness newRanking, FirmnessAdvice newFirmness) {
         return new SegmentAdvice(

@@ -72,8 +72,7 @@ final class BatchFolder implements BatchStore {
         try {
             Files.writeString(part, line + "\n" + Digest.of(line) + "\n");
             force(part);
-            Files.move(
-                    part, file(result.batch()), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(part, file(result.batch()), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw unwritable(e);
         }
@@ -90,7 +89,6 @@ final class BatchFolder implements BatchStore {
     }
 
     private FaultyInput unwritable(IOException e) {
-        return new FaultyInput(
-                "replay", List.of(new Fault(folder.toString(), "cannot be written: " + e.getMessage())));
+        return new FaultyInput("replay", List.of(new Fault(folder.toString(), "cannot be written: " + e.getMessage())));
     }
 }

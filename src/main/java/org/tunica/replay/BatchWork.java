@@ -44,18 +44,14 @@ final class BatchWork {
         }
         return new Outcome(
                 new BatchResult(
-                        batch.number(),
-                        batch.digest(),
-                        casesCount,
-                        segmentsCount,
-                        checkedCount,
-                        changed,
-                        unreadable),
+                        batch.number(), batch.digest(), casesCount, segmentsCount, checkedCount, changed, unreadable),
                 faults);
     }
 
     private static int segments(CaseFile caseFile) {
-        return caseFile.limbs().stream().mapToInt(limb -> limb.segments().size()).sum();
+        return caseFile.limbs().stream()
+                .mapToInt(limb -> limb.segments().size())
+                .sum();
     }
 
     /** A case the release before refuses is a fault of the base; one the later refuses is a finding. */

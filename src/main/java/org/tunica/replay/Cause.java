@@ -34,6 +34,8 @@ public record Cause(
 
     /** The rule and how it turned, or that none did. */
     public String heading() {
-        return rule.isPresent() && act.isPresent() ? rule.get() + " " + act.get().says() : "no rule turned";
+        return rule.isPresent() && act.isPresent()
+                ? rule.get() + " " + act.get().says()
+                : "no rule turned";
     }
 }

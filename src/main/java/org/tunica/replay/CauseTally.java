@@ -31,8 +31,9 @@ final class CauseTally {
         void add(ReplayedSegment segment) {
             ChangedSegment change = segment.change();
             all.add(segment.caseRef());
-            change.kinds().forEach(kind -> kinds.computeIfAbsent(kind, same -> new Counter())
-                    .add(segment.caseRef()));
+            change.kinds()
+                    .forEach(kind ->
+                            kinds.computeIfAbsent(kind, same -> new Counter()).add(segment.caseRef()));
             if (all.segments() == 1 || change.gravity().compareTo(gravity) < 0) {
                 gravity = change.gravity();
                 examples.clear();
@@ -63,9 +64,9 @@ final class CauseTally {
         if (turns.isEmpty()) {
             tallies.computeIfAbsent("", none -> new Tally(Optional.empty())).add(segment);
         }
-        turns.forEach(turn -> tallies.computeIfAbsent(
-                        turn.rule() + " " + turn.act(), same -> new Tally(Optional.of(turn)))
-                .add(segment));
+        turns.forEach(
+                turn -> tallies.computeIfAbsent(turn.rule() + " " + turn.act(), same -> new Tally(Optional.of(turn)))
+                        .add(segment));
     }
 
     /** The worst first, then what concerns most segments, then by rule. */

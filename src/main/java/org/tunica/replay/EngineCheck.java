@@ -38,8 +38,8 @@ final class EngineCheck {
         List<Considered> options =
                 side.considered(caseFile, limb, segment, side.physics().deriveWithoutHeat(caseFile, segment));
         List<OptionFacts> facts = side.rules().facts(options);
-        List<Verdict> byEngine = side.rules()
-                .judge(options.stream().map(side.rules()::facts).toList());
+        List<Verdict> byEngine =
+                side.rules().judge(options.stream().map(side.rules()::facts).toList());
         List<Verdict> inOnePass = side.rules().judgeInOnePass(facts);
         if (!byEngine.equals(inOnePass)) {
             throw new IllegalStateException("the rule engine finds something else for " + caseFile.caseRef() + ", "

@@ -55,7 +55,8 @@ final class HeatFile implements HeatMemory, AutoCloseable {
     /** The first record says for which constants the others hold. */
     private void begin(String constants) throws IOException {
         ByteBuffer head = ByteBuffer.allocate(HeatRecord.BYTES);
-        head.put(("tunica-heat/1 " + constants + "\n").getBytes(StandardCharsets.UTF_8)).clear();
+        head.put(("tunica-heat/1 " + constants + "\n").getBytes(StandardCharsets.UTF_8))
+                .clear();
         ByteBuffer there = ByteBuffer.allocate(HeatRecord.BYTES);
         readFully(there, 0);
         if (!there.equals(head)) {

@@ -36,8 +36,8 @@ final class MadeUpCases extends ReplayedCases {
 
     @Override
     String says() {
-        return "INVENTED: " + String.format(Locale.ROOT, "%,d", count)
-                + " past cases of people who never were, seed " + seed;
+        return "INVENTED: " + String.format(Locale.ROOT, "%,d", count) + " past cases of people who never were, seed "
+                + seed;
     }
 
     @Override
@@ -75,9 +75,7 @@ final class MadeUpCases extends ReplayedCases {
                 return made.caseFile();
             }
             byte[] line = toLine.apply(made).getBytes(StandardCharsets.UTF_8);
-            return new CaseLine(number + 1, line, true)
-                    .read(side.reader())
-                    .caseFile();
+            return new CaseLine(number + 1, line, true).read(side.reader()).caseFile();
         }
     }
 }

@@ -125,7 +125,8 @@ public final class ReplayPage {
                                 .map(kind -> words(kind.kind()).toLowerCase(Locale.ROOT) + ": "
                                         + number(kind.segmentsCount()))
                                 .toList())));
-        lines.add(new Block.Line("At worst", cause.gravity().says() + " (" + String.join("; ", cause.examples()) + ")"));
+        lines.add(
+                new Block.Line("At worst", cause.gravity().says() + " (" + String.join("; ", cause.examples()) + ")"));
         return lines;
     }
 
@@ -152,10 +153,12 @@ public final class ReplayPage {
 
     private static List<String> reading(ReplayResult result) {
         List<String> points = new ArrayList<>();
-        points.add("The gravest comes first: a technique that now leads and was excluded or held back, then exclusions that"
-                + " are lost, before anything that has become stricter.");
-        points.add("A change of a past case says what would be advised today. It does not say that what was done then was"
-                + " wrong.");
+        points.add(
+                "The gravest comes first: a technique that now leads and was excluded or held back, then exclusions that"
+                        + " are lost, before anything that has become stricter.");
+        points.add(
+                "A change of a past case says what would be advised today. It does not say that what was done then was"
+                        + " wrong.");
         points.add("Not compared: " + String.join("; ", result.notCompared()) + ".");
         return points;
     }

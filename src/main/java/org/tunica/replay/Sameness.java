@@ -31,8 +31,7 @@ record Sameness(boolean words, boolean models, boolean ranking) {
     }
 
     private static List<Object> words(Knowledge knowledge) {
-        return List.of(
-                ranges(knowledge), knowledge.techniqueIds(), knowledge.allergyIds(), knowledge.conditionIds());
+        return List.of(ranges(knowledge), knowledge.techniqueIds(), knowledge.allergyIds(), knowledge.conditionIds());
     }
 
     private static Map<String, PlausibleRange> ranges(Knowledge knowledge) {

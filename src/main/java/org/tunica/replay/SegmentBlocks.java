@@ -21,8 +21,8 @@ record SegmentBlocks(Map<String, String> techniques) {
         standings(change).forEach((became, which) -> lines.add(new Block.Line(became, String.join("; ", which))));
         change.options()
                 .forEach(option -> option.settings()
-                        .forEach(setting -> lines.add(new Block.Line(
-                                "Settings of " + name(option.technique()), setting.sentence()))));
+                        .forEach(setting -> lines.add(
+                                new Block.Line("Settings of " + name(option.technique()), setting.sentence()))));
         change.turns().forEach(turn -> lines.add(new Block.Line("Because", because(turn))));
         return List.of(new Block.Heading(segment.where()), new Block.Lines(lines));
     }

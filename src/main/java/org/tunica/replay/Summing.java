@@ -48,8 +48,10 @@ final class Summing {
         changed.add(segment.caseRef());
         causes.add(segment);
         gravities.merge(segment.change().gravity(), 1, Integer::sum);
-        segment.change().kinds().forEach(kind -> kinds.computeIfAbsent(kind, same -> new Counter())
-                .add(segment.caseRef()));
+        segment.change()
+                .kinds()
+                .forEach(kind ->
+                        kinds.computeIfAbsent(kind, same -> new Counter()).add(segment.caseRef()));
         worst.add(new Placed(segment, places++));
         if (worst.size() > ReplayResult.MOST_LISTED) {
             worst.remove();
@@ -71,8 +73,8 @@ final class Summing {
                         .map(entry -> entry.getValue().of(entry.getKey()))
                         .toList(),
                 gravities.entrySet().stream()
-                        .map(entry -> new GravityCount(
-                                entry.getKey(), entry.getKey().says(), entry.getValue()))
+                        .map(entry ->
+                                new GravityCount(entry.getKey(), entry.getKey().says(), entry.getValue()))
                         .toList(),
                 causes.causes(),
                 worst.stream().sorted(Placed.WORST_FIRST).map(Placed::segment).toList(),

@@ -2,11 +2,11 @@ package org.tunica.replay;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.Map;
 import org.tunica.plan.OptionJudgement;
 import org.tunica.plan.Rated;
 import org.tunica.plan.SegmentJudgement;

@@ -78,7 +78,9 @@ final class Turns {
     /** Whether the rules say the same; two lists of voices in the same order are quickly compared. */
     private boolean same(Optional<OptionJudgement> was, Optional<OptionJudgement> is) {
         return was.map(OptionJudgement::voices).equals(is.map(OptionJudgement::voices))
-                && was.stream().flatMap(option -> option.voices().stream()).noneMatch(voice -> concludeOther.contains(voice.rule()));
+                && was.stream()
+                        .flatMap(option -> option.voices().stream())
+                        .noneMatch(voice -> concludeOther.contains(voice.rule()));
     }
 
     private static Map<String, RuleVoice> voices(Optional<OptionJudgement> option) {

@@ -61,8 +61,7 @@ final class TwoReleases {
             return Optional.empty();
         }
         if (!same.models()) {
-            return comparer.compare(
-                    before.judge(caseFile, limb, segment), after.judge(caseFile, limb, segment));
+            return comparer.compare(before.judge(caseFile, limb, segment), after.judge(caseFile, limb, segment));
         }
         List<Considered> options =
                 before.considered(caseFile, limb, segment, before.physics().deriveInTurn(caseFile, segment));

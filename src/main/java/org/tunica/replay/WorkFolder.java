@@ -43,8 +43,8 @@ public final class WorkFolder implements AutoCloseable {
     public static WorkFolder of(Path folder) {
         try {
             Files.createDirectories(folder);
-            FileChannel lock = FileChannel.open(
-                    folder.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            FileChannel lock =
+                    FileChannel.open(folder.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (!locked(lock)) {
                 lock.close();
                 throw fault(folder, "another program works in it; try again later");
@@ -78,7 +78,9 @@ public final class WorkFolder implements AutoCloseable {
         HeatFile file = HeatFile.open(folder.resolve("heat-" + brief(constants) + ".bin"), constants);
         open.add(file);
         Optional<HeatRecord.Answered> some = file.some();
-        if (some.isPresent() && !answer(model, some.get().question()).equals(Optional.of(some.get().outlook()))) {
+        if (some.isPresent()
+                && !answer(model, some.get().question())
+                        .equals(Optional.of(some.get().outlook()))) {
             file.clear(constants);
         }
         return file;

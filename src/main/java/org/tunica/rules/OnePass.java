@@ -45,10 +45,7 @@ final class OnePass {
     private final int barring;
 
     OnePass(List<Rule> rules) {
-        this.steps = rules.stream()
-                .sorted(Verdict.ORDER_OF_RULES)
-                .map(Step::of)
-                .toList();
+        this.steps = rules.stream().sorted(Verdict.ORDER_OF_RULES).map(Step::of).toList();
         this.barring = (int) steps.stream()
                 .filter(step -> step.rule().conclusion().kind().stage() < Conclusion.Kind.CAUTION.stage())
                 .count();

@@ -33,8 +33,8 @@ public final class RuleShift {
                     after,
                     Stream.concat(before.stream(), after.stream())
                             .flatMap(rule -> rule.onOption().stream())
-                            .anyMatch(condition ->
-                                    FactFields.OF_HEAT.contains(condition.field().id())));
+                            .anyMatch(condition -> FactFields.OF_HEAT.contains(
+                                    condition.field().id())));
         }
 
         /** Whether what heat foresees can still matter: it cannot where another condition is false already. */

@@ -14,7 +14,9 @@ import org.tunica.casefile.Segment;
  * @param segmentFields what is asked of other segments
  */
 record SegmentFacts(
-        List<Function<Considered, Answer>> fields, int[] ofOption, Map<String, Function<Segment, Answer>> segmentFields) {
+        List<Function<Considered, Answer>> fields,
+        int[] ofOption,
+        Map<String, Function<Segment, Answer>> segmentFields) {
 
     List<OptionFacts> of(List<Considered> options) {
         if (options.isEmpty()) {

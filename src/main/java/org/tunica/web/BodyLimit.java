@@ -20,30 +20,43 @@ final class BodyLimit extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (request.getContentLengthLong() > JsonText.LARGEST_BYTES) {
-            response.sendError(HttpStatus.CONTENT_TOO_LARGE.value());
+        int most = most(request);
+        if (request.getContentLengthLong() > most) {
+            Refusals.write(request, response, HttpStatus.CONTENT_TOO_LARGE, "at most " + most + " bytes are read");
             return;
         }
-        chain.doFilter(new Bounded(request), response);
+        chain.doFilter(new Bounded(request, most), response);
+    }
+
+    /** What a record system sends of a patient is larger than a file of ours. */
+    private static int most(HttpServletRequest request) {
+        boolean record =
+                Refusals.aboutRecords(request) || request.getRequestURI().startsWith("/cds-services/");
+        return record ? JsonText.LARGEST_RECORD_BYTES : JsonText.LARGEST_BYTES;
     }
 
     private static final class Bounded extends HttpServletRequestWrapper {
-        Bounded(HttpServletRequest request) {
+        private final int most;
+
+        Bounded(HttpServletRequest request, int most) {
             super(request);
+            this.most = most;
         }
 
         @Override
         public ServletInputStream getInputStream() throws IOException {
-            return new BoundedStream(super.getInputStream());
+            return new BoundedStream(super.getInputStream(), most);
         }
     }
 
     private static final class BoundedStream extends ServletInputStream {
         private final ServletInputStream stream;
+        private final int most;
         private long read;
 
-        BoundedStream(ServletInputStream stream) {
+        BoundedStream(ServletInputStream stream, int most) {
             this.stream = stream;
+            this.most = most;
         }
 
         @Override
@@ -62,7 +75,7 @@ final class BodyLimit extends OncePerRequestFilter {
 
         private void count(int more) {
             read += more;
-            if (read > JsonText.LARGEST_BYTES) {
+            if (read > most) {
                 throw new ResponseStatusException(HttpStatus.CONTENT_TOO_LARGE);
             }
         }

@@ -14,6 +14,11 @@ public record Listening(String address, int port) {
 
     private static final int HIGHEST_PORT = 65_535;
 
+    /** Whether nobody but this machine can ask. */
+    boolean isLoopback() {
+        return address.startsWith("127.") || address.equals("::1") || address.equals("localhost");
+    }
+
     static Listening read(FieldReader reader) {
         return new Listening(
                 reader.text("address").orElse(USUAL.address),

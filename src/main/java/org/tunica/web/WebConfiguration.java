@@ -10,5 +10,13 @@ import org.springframework.context.annotation.PropertySource;
 @Configuration(proxyBeanMethods = false)
 @EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
 @PropertySource("classpath:web/server.properties")
-@Import({ApiController.class, Problems.class, AccessRules.class, BodyLimit.class})
+@Import({
+    ApiController.class,
+    Problems.class,
+    AccessRules.class,
+    CallerRules.class,
+    HookController.class,
+    RecordController.class,
+    BodyLimit.class
+})
 class WebConfiguration {}

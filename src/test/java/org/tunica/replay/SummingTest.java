@@ -97,7 +97,8 @@ class SummingTest {
         assertEquals(Gravity.EXCLUSION_LOST, worst.gravity());
         assertEquals(List.of("c, R1"), worst.examples());
         assertEquals("FIN-012 speaks now", worst.heading());
-        assertEquals("heat.skin-gap.min: was 5 mm, is 6 mm", worst.limits().get(0).sentence());
+        assertEquals(
+                "heat.skin-gap.min: was 5 mm, is 6 mm", worst.limits().get(0).sentence());
         assertTrue(SUM.causes().get(2).says().startsWith("numbers moved"));
     }
 
@@ -113,9 +114,8 @@ class SummingTest {
             }
             batches[i] = batch(i, changed);
         }
-        List<Gravity> listed = sum(batches).worst().stream()
-                .map(one -> one.change().gravity())
-                .toList();
+        List<Gravity> listed =
+                sum(batches).worst().stream().map(one -> one.change().gravity()).toList();
         assertEquals(ReplayResult.MOST_LISTED, listed.size());
         assertEquals(listed.stream().sorted().toList(), listed);
         List<Gravity> all = new ArrayList<>();

@@ -51,8 +51,7 @@ class OnePassTest {
     void agreesWithTheEngineOnCasesAndSharesTheirFacts() {
         Planner planner = new Planner(TUNICA.knowledge(), TUNICA.physics(), BOOK);
         for (int i = 0; i < CASES; i++) {
-            CaseFile caseFile =
-                    TUNICA.pastCases().inventedLibrary(3).at(i).caseFile();
+            CaseFile caseFile = TUNICA.pastCases().inventedLibrary(3).at(i).caseFile();
             for (Limb limb : caseFile.limbs()) {
                 for (Segment segment : limb.segments()) {
                     agrees(planner.considered(

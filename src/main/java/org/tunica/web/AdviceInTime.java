@@ -1,0 +1,117 @@
+package org.tunica.web;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
+import org.tunica.fhir.Adviser;
+import org.tunica.plan.Advice;
+import org.tunica.plan.AdviceSoFar;
+
+/**
+ * Gives an advice in time: whole when it is computed by then, else as much as is known, while the rest is computed behind.
+ * The same case asked twice is computed once. So the chart that is opened starts what the order needs a minute later.
+ *
+ * <p>Cases are remembered for a while, in memory alone and without any name: a case read from a record holds none. How many
+ * wait is bounded; when the queue is full a case is answered with what is known, and computed when it is asked again.
+ */
+final class AdviceInTime implements AutoCloseable {
+    private static final int MOST_REMEMBERED = 64;
+    private static final int MOST_WAITING = 32;
+    private static final Duration REMEMBERED_FOR = Duration.ofMinutes(10);
+
+    private final Tunica tunica;
+    private final Clock clock;
+    private final Map<CaseFile, Asked> asked = new LinkedHashMap<>();
+    private final ThreadPoolExecutor behind;
+
+    AdviceInTime(Tunica tunica, Clock clock) {
+        this.tunica = tunica;
+        this.clock = clock;
+        int threads =
+                Math.max(1, Runtime.getRuntime().availableProcessors() - 1); // the heat model uses the others, too
+        this.behind = new ThreadPoolExecutor(
+                threads, threads, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), work -> {
+                    Thread thread = new Thread(work, "advice");
+                    thread.setDaemon(true);
+                    return thread;
+                });
+    }
+
+    /** An adviser that answers within a time. */
+    Adviser within(Duration time) {
+        return caseFile -> advise(caseFile, clock.instant().plus(time));
+    }
+
+    private AdviceSoFar advise(CaseFile caseFile, Instant deadline) {
+        Optional<Future<Advice>> whole = whole(caseFile);
+        if (whole.isPresent() && whole.get().isDone()) {
+            return await(whole.get(), Duration.ZERO).orElseGet(() -> tunica.adviseSoFar(caseFile));
+        }
+        AdviceSoFar soFar = tunica.adviseSoFar(caseFile);
+        return whole.flatMap(future -> await(future, Duration.between(clock.instant(), deadline)))
+                .orElse(soFar);
+    }
+
+    private static Optional<AdviceSoFar> await(Future<Advice> whole, Duration left) {
+        try {
+            return Optional.of(AdviceSoFar.whole(whole.get(Math.max(0, left.toMillis()), TimeUnit.MILLISECONDS)));
+        } catch (TimeoutException | CancellationException e) {
+            return Optional.empty();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return Optional.empty();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("an advice could not be computed", e.getCause());
+        }
+    }
+
+    /** The whole advice, being computed or done; nothing when too many wait. */
+    private Optional<Future<Advice>> whole(CaseFile caseFile) {
+        synchronized (asked) {
+            forget();
+            Asked before = asked.get(caseFile);
+            if (before != null) {
+                return Optional.of(before.advice());
+            }
+            FutureTask<Advice> task = new FutureTask<>(() -> tunica.advise(caseFile));
+            try {
+                behind.execute(task);
+            } catch (RejectedExecutionException e) {
+                return Optional.empty();
+            }
+            asked.put(caseFile, new Asked(task, clock.instant()));
+            return Optional.of(task);
+        }
+    }
+
+    /** Forgets what is old, and the oldest of too many; what is still computed may end. */
+    private void forget() {
+        Instant oldest = clock.instant().minus(REMEMBERED_FOR);
+        asked.values().removeIf(one -> one.since().isBefore(oldest));
+        while (asked.size() >= MOST_REMEMBERED) {
+            asked.remove(asked.keySet().iterator().next());
+        }
+    }
+
+    /** A case that was asked for. */
+    private record Asked(Future<Advice> advice, Instant since) {}
+
+    @Override
+    public void close() {
+        behind.shutdownNow();
+    }
+}

@@ -1,0 +1,78 @@
+package org.tunica.web;
+
+import jakarta.servlet.Filter;
+import java.time.Clock;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpMethod;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
+import org.springframework.security.web.authentication.logout.LogoutFilter;
+import org.springframework.web.servlet.HandlerExceptionResolver;
+import org.tunica.Tunica;
+import org.tunica.callers.SeenInMemory;
+import org.tunica.callers.TokenCheck;
+
+/** What record systems are offered, and who of them is let in. */
+@Configuration(proxyBeanMethods = false)
+class CallerRules {
+    @Bean
+    AdviceInTime adviceInTime(Tunica tunica, Clock clock) {
+        return new AdviceInTime(tunica, clock);
+    }
+
+    @Bean
+    RecordServices recordServices(Tunica tunica, ServerSettings settings, AdviceInTime advice) {
+        return RecordServices.of(tunica, settings.recordSystems(), advice);
+    }
+
+    @Bean
+    HandlerExceptionResolver callProblems() {
+        return new CallProblems();
+    }
+
+    @Bean
+    RequestLimits requestLimits(ServerSettings settings, Clock clock) {
+        return new RequestLimits(settings.limits(), clock);
+    }
+
+    /** Calls of record systems: a token each, no session, no cookie; what the server can do is told to everyone. */
+    @Bean
+    @Order(1)
+    SecurityFilterChain recordSystems(HttpSecurity http, ServerSettings settings, Clock clock) {
+        RecordSystems known = settings.recordSystems();
+        return http.securityMatcher("/cds-services", "/cds-services/**", "/fhir", "/fhir/**")
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .csrf(AbstractHttpConfigurer::disable)
+                .headers(headers -> headers.contentSecurityPolicy(
+                        policy -> policy.policyDirectives("default-src 'none'; frame-ancestors 'none'")))
+                .addFilterBefore(Origins.filter(known.origins()), LogoutFilter.class)
+                .addFilterBefore(signIn(known, settings.limits(), clock), AnonymousAuthenticationFilter.class)
+                .authorizeHttpRequests(requests -> requests.requestMatchers(
+                                HttpMethod.GET, "/fhir/metadata", "/fhir/OperationDefinition/*")
+                        .permitAll()
+                        .anyRequest()
+                        .authenticated())
+                .exceptionHandling(refused -> refused.authenticationEntryPoint((request, response, why) -> {
+                            response.setHeader("WWW-Authenticate", "Bearer");
+                            Refusals.write(request, response, HttpStatus.UNAUTHORIZED, "a valid token is needed");
+                        })
+                        .accessDeniedHandler((request, response, why) ->
+                                Refusals.write(request, response, HttpStatus.FORBIDDEN, "this is not allowed")))
+                .build();
+    }
+
+    private static Filter signIn(RecordSystems known, Limits limits, Clock clock) {
+        if (known.calls() == RecordSystems.Calls.UNSIGNED_FOR_TESTS) {
+            return new UnsignedCalls();
+        }
+        TokenCheck tokens = new TokenCheck(
+                known.callers(), clock, known.clockSkew(), known.longestTokenLife(), new SeenInMemory(clock));
+        return new SignedCalls(tokens, known.baseAddress(), new Rates(limits.perCallerPerMinute(), clock));
+    }
+}
