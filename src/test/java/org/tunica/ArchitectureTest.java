@@ -93,6 +93,7 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(Map.ofEntries(
             arrow("fhir", "front door", "casefile", "knowledge", "plan"),
             arrow("store", "casefile"),
+            arrow("accounts", "casefile", "store"),
             arrow(
                     "releases",
                     "front door",

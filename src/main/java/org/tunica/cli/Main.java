@@ -59,6 +59,11 @@ public final class Main {
         System.setProperty(
                 "slf4j.provider",
                 serves ? "ch.qos.logback.classic.spi.LogbackServiceProvider" : "org.slf4j.nop.NOPServiceProvider");
+        if (serves && System.getProperty("logging.config") == null) {
+            // for what is opened before the framework of the server, and for that framework
+            System.setProperty("logback.configurationFile", "web/logback.xml");
+            System.setProperty("logging.config", "classpath:web/logback.xml");
+        }
     }
 
     /** JSON is UTF-8 whatever the locale. */

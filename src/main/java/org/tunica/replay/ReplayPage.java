@@ -32,14 +32,14 @@ public final class ReplayPage {
             sections.add(new Document.Section("The gravest segments", worst(result)));
         }
         if (result.unreadableCount() > 0) {
-            sections.add(new Document.Section("Cases the later release cannot read", unreadable(result)));
+            sections.add(new Document.Section("Cases the draft cannot read", unreadable(result)));
         }
         sections.add(new Document.Section("How to read this", List.of(new Block.Points(reading(result)))));
         return new Document(
                 "en",
                 "Replay of two releases",
-                name(result.after()) + " against " + name(result.before()),
-                result.after().state() == Advice.Release.State.DRAFT ? "DRAFT" : "",
+                name(result.draft()) + " against " + name(result.against()),
+                result.draft().state() == Advice.Release.State.DRAFT ? "DRAFT" : "",
                 result.cases().invented() ? List.of(result.caution(), INVENTED) : List.of(result.caution()),
                 sections);
     }
@@ -51,8 +51,8 @@ public final class ReplayPage {
 
     private static List<Block> compared(ReplayResult result) {
         List<Block.Line> lines = new ArrayList<>();
-        lines.add(new Block.Line("Before", name(result.before())));
-        lines.add(new Block.Line("After", name(result.after())));
+        lines.add(new Block.Line("Draft", name(result.draft())));
+        lines.add(new Block.Line("Against", name(result.against())));
         result.cases().says().forEach(says -> lines.add(new Block.Line("Cases", says)));
         lines.add(new Block.Line(
                 "Replayed",
@@ -144,7 +144,7 @@ public final class ReplayPage {
     private static List<Block> unreadable(ReplayResult result) {
         return List.of(
                 new Block.Warning(count(result.unreadableCount(), "case")
-                        + " that the release before can read, and that are refused now. They were not compared."),
+                        + " that the draft refuses and the other release can read. They were not compared."),
                 new Block.Lines(result.unreadable().stream()
                         .limit(MOST_SEGMENTS)
                         .map(one -> new Block.Line(one.caseRef(), String.join("; ", one.faults())))

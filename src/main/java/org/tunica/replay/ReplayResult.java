@@ -8,15 +8,15 @@ import org.tunica.plan.Advice;
  * What two releases would advise otherwise over many cases, the record behind {@code tunica-replay/1}. The same releases and
  * cases give the same bytes, however many threads were at work and however often the program was ended in between.
  *
- * @param before the release the other is held against
- * @param after the other, such as a draft
+ * @param against the release the draft is held against
+ * @param draft the other release
  * @param cases what was replayed
  * @param changedCasesCount cases with at least one segment that comes out otherwise
  * @param kinds how many segments show which kind of change
  * @param gravities how many segments are how grave, the worst first
  * @param causes which rules turned, the worst first, then by the number of segments
  * @param worst the gravest segments, at most {@link #MOST_LISTED}
- * @param unreadableCount cases the later release cannot read
+ * @param unreadableCount cases the draft cannot read
  * @param unreadable the first of them, at most {@link #MOST_LISTED}
  * @param notCompared what the comparison leaves out
  * @param digest over this record as JSON on one line without this component; who acknowledges a replay names it
@@ -24,8 +24,8 @@ import org.tunica.plan.Advice;
 public record ReplayResult(
         String format,
         String caution,
-        Advice.Release before,
-        Advice.Release after,
+        Advice.Release against,
+        Advice.Release draft,
         Replayed cases,
         int changedCasesCount,
         int changedSegmentsCount,
@@ -86,8 +86,8 @@ public record ReplayResult(
         return new ReplayResult(
                 format,
                 caution,
-                before,
-                after,
+                against,
+                draft,
                 cases,
                 changedCasesCount,
                 changedSegmentsCount,

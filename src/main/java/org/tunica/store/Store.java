@@ -92,6 +92,15 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /**
+     * Whether the database answers, and its tables are still those this program opened it with.
+     *
+     * @throws StoreUnavailable when it does not answer
+     */
+    public boolean ready() {
+        return Migrations.version(connections.place(), connections.pool()).equals(schema);
+    }
+
     /** Does several things in one transaction: all of them are kept, or none. */
     public <T> T together(Supplier<T> work) {
         return pen.write(work);
