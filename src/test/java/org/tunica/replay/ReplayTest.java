@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -34,6 +32,11 @@ class ReplayTest {
     private static final int CASES = 450;
     private static final int BATCHES = 4;
     private static final int DEMO = CaseTree.demoFiles().size();
+
+    /** The arteries of every demonstration case are sound, so none of them can turn and none needs the heat model. */
+    private static final Tunica DRAFT = Edited.release()
+            .with("rules/3-cautions/arteries.rule", "then caution strongly", "then caution slightly")
+            .tunica();
 
     @TempDir
     private static Path shared;
@@ -67,19 +70,12 @@ class ReplayTest {
         return Edited.SHIPPED.pastCases().caseBase(shared.resolve("base"));
     }
 
-    /** The arteries of every demonstration case are sound, so none of them can turn and none needs the heat model. */
-    private static Tunica draft() {
-        return Edited.release()
-                .with("rules/3-cautions/arteries.rule", "then caution strongly", "then caution slightly")
-                .tunica();
-    }
-
     private static String replayed(Optional<WorkFolder> work, int threads) {
         return replayed(base(), work, threads, CaseProgress.NONE);
     }
 
     private static String replayed(CaseBase base, Optional<WorkFolder> work, int threads, CaseProgress progress) {
-        Replays replays = Edited.SHIPPED.against(draft());
+        Replays replays = Edited.SHIPPED.against(DRAFT);
         ReplayRequest request = new ReplayRequest(Optional.of(base), Optional.empty(), work, threads);
         return replays.toJson(replays.prepare(request).run(progress));
     }
@@ -97,11 +93,7 @@ class ReplayTest {
 
     @Test
     void killedAndStartedAgain_isTheSameAsOneRun() throws Exception {
-        Process child = child();
-        try (BufferedReader said = child.inputReader(StandardCharsets.UTF_8)) {
-            assertEquals("two batches", said.readLine());
-            child.destroyForcibly().waitFor();
-        }
+        assertEquals(Child.HALTED, child().waitFor());
         Map<Path, FileTime> kept = batches();
         assertTrue(kept.size() >= 2 && kept.size() < BATCHES, kept::toString);
         try (WorkFolder work = WorkFolder.of(folder)) {
@@ -131,37 +123,28 @@ class ReplayTest {
                         Child.class.getName(),
                         shared.resolve("base").toString(),
                         folder.toString())
-                .redirectError(shared.resolve("said").toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(shared.resolve("said").toFile())
                 .start();
     }
 
-    /** Replays on one thread and waits for its death once two batches are done. */
+    /** Replays on one thread and is gone at once, with nothing cleaned up, when two batches are done. */
     static final class Child {
+        static final int HALTED = 77;
+
         private Child() {}
 
         public static void main(String[] args) {
-            try (WorkFolder work = WorkFolder.of(Path.of(args[1]))) {
-                int[] batches = {0};
-                replayed(
-                        Edited.SHIPPED.pastCases().caseBase(Path.of(args[0])),
-                        Optional.of(work),
-                        1,
-                        (done, all, cases) -> {
-                            if (++batches[0] == 2) {
-                                System.out.println("two batches");
-                                Runtime.getRuntime().exit(waitForEver());
-                            }
-                        });
-            }
-        }
-
-        private static int waitForEver() {
-            try {
-                Thread.currentThread().join();
-                return 0;
-            } catch (InterruptedException e) {
-                return 1;
-            }
+            int[] batches = {0};
+            replayed(
+                    Edited.SHIPPED.pastCases().caseBase(Path.of(args[0])),
+                    Optional.of(WorkFolder.of(Path.of(args[1]))),
+                    1,
+                    (done, all, cases) -> {
+                        if (++batches[0] == 2) {
+                            Runtime.getRuntime().halt(HALTED);
+                        }
+                    });
         }
     }
 
