@@ -35,7 +35,10 @@ class ReplayTest {
 
     /** The arteries of every demonstration case are sound, so none of them can turn and none needs the heat model. */
     private static final Tunica DRAFT = Edited.release()
-            .with("rules/3-cautions/arteries.rule", "then caution strongly", "then caution slightly")
+            .with(
+                    "rules/3-cautions/arteries.rule",
+                    "limit ankle.index.critical\n  then caution strongly",
+                    "limit ankle.index.critical\n  then caution slightly")
             .tunica();
 
     @TempDir
