@@ -42,6 +42,14 @@ final class Pages {
         return written("start.jte", page);
     }
 
+    String cases(CasesPage page) {
+        return written("cases.jte", page);
+    }
+
+    String advice(CasePage page) {
+        return written("advice.jte", page);
+    }
+
     private String written(String template, Object page) {
         TemplateOutput output = new StringOutput();
         engine.render(template, page, output);
