@@ -103,7 +103,9 @@ final class ServeCommand implements Callable<Integer> {
         } else {
             server.firstLink()
                     .ifPresent(link -> tell(
-                            server, link, "Nobody is known here yet. Whoever uses this link becomes the administrator"));
+                            server,
+                            link,
+                            "Nobody is known here yet. Whoever uses this link becomes the administrator"));
         }
         out.println(Advice.CAUTION);
         out.flush();

@@ -110,8 +110,8 @@ class FirstStartTest {
         try (Clinic clinic = Clinic.open(folder)) {
             clinic.user("rosa", Role.SPECIALIST);
             String link = clinic.server.linkForAnotherAdministrator().path();
-            HttpResponse<String> taken = clinic.browser()
-                    .fillIn(link, Map.of("name", "rosa", "password", PASSWORD, "again", PASSWORD));
+            HttpResponse<String> taken =
+                    clinic.browser().fillIn(link, Map.of("name", "rosa", "password", PASSWORD, "again", PASSWORD));
             assertEquals(422, taken.statusCode());
             assertTrue(taken.body().contains("There is a user of that name already."), taken.body());
             assertEquals(200, clinic.browser().fillIn(link, ADA).statusCode());

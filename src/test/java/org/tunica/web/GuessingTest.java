@@ -10,9 +10,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.api.io.TempDir;
 import org.tunica.store.Act;
 import org.tunica.store.AuditRow;
 import org.tunica.store.Engine;
@@ -41,7 +41,12 @@ class GuessingTest {
                 assertEquals(302, guess.get());
             }
             pool.shutdown();
-            assertTrue(clinic.store.users().find("rosa").orElseThrow().lockedUntil().isPresent());
+            assertTrue(clinic.store
+                    .users()
+                    .find("rosa")
+                    .orElseThrow()
+                    .lockedUntil()
+                    .isPresent());
             Browser late = clinic.browser();
             late.signIn("rosa", Clinic.PASSWORD);
             assertEquals(401, late.get("/api/cases").statusCode());
