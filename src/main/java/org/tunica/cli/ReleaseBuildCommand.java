@@ -112,6 +112,7 @@ final class ReleaseBuildCommand implements Callable<Integer> {
             files.manifest()
                     .leftOut()
                     .forEach(left -> spec.commandLine().getOut().println("Not in it: " + left + "."));
+            tellWhatIsUnchecked(files);
         }
         return 0;
     }
@@ -119,17 +120,24 @@ final class ReleaseBuildCommand implements Callable<Integer> {
     /** Beside the pages, each change as it was checked and handed in, for those who sign. */
     private SortedMap<String, String> checked(OpenReleases open, Bundle bundle, SortedMap<String, String> pages) {
         for (String change : changes) {
-            String path = "checks/" + change + ".json";
             open.changes()
                     .document(change, bundle.digest())
-                    .ifPresentOrElse(
-                            document -> pages.put(path, document),
-                            () -> spec.commandLine()
-                                    .getOut()
-                                    .println("Not in it: " + path + ": no change " + change
-                                            + " with exactly these rules was handed in here."));
+                    .ifPresent(document -> pages.put(checksOf(change), document));
         }
         return pages;
+    }
+
+    private void tellWhatIsUnchecked(ReleaseFiles files) {
+        changes.stream()
+                .filter(change -> !files.texts().containsKey(checksOf(change)))
+                .forEach(change -> spec.commandLine()
+                        .getOut()
+                        .println("Not in it: " + checksOf(change) + ": no change " + change
+                                + " with exactly these rules was handed in here."));
+    }
+
+    private static String checksOf(String change) {
+        return "checks/" + change + ".json";
     }
 
     private static SortedMap<String, String> contents(RuleFolder rules, Bundle bundle, LocalDate today) {
