@@ -46,12 +46,21 @@ public final class Served implements AutoCloseable {
         return with(Tunica.shipped(), lines);
     }
 
+    /** One that others than this machine could reach, which nobody may start so. */
+    public static Served reachable(String lines) {
+        return with(Tunica.shipped(), "0.0.0.0", lines);
+    }
+
     /** The same over other rules. */
     public static Served with(Tunica tunica, String lines) {
+        return with(tunica, "127.0.0.1", lines);
+    }
+
+    private static Served with(Tunica tunica, String address, String lines) {
         try {
             Path folder = Files.createTempDirectory("served-");
             Store store = Store.open(folder.toString(), CLOCK);
-            String settings = "format: tunica-server/1\naddress: 127.0.0.1\nport: 0\n" + lines;
+            String settings = "format: tunica-server/1\naddress: " + address + "\nport: 0\n" + lines;
             ServerSettings read = ServerSettings.read("server.yaml", settings.getBytes(StandardCharsets.UTF_8));
             return new Served(folder, store, WebServer.start(tunica, store, read, CLOCK));
         } catch (IOException e) {
