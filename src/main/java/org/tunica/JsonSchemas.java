@@ -61,6 +61,7 @@ final class JsonSchemas {
     /** What a past case must not hold. */
     private static final Map<Class<?>, Set<String>> COULD_NAME = Map.of(
             Patient.class, Set.of("ageYears", "weightKg", "heightCm"),
+            Room.class, Set.of("costClasses"),
             DeliveredSession.class, Set.of("date", "people", "indication"),
             DeliveredSession.Aftercare.class, Set.of("compression", "prophylaxis", "followUp"),
             DeliveredSegment.class, Set.of("incidentNote", "notDone"));
@@ -299,7 +300,7 @@ final class JsonSchemas {
             return null;
         }
         return switch (field.getDeclaredName()) {
-            case "devices" -> new ArrayList<>(known.techniqueIds());
+            case "devices", "low", "middling", "high" -> new ArrayList<>(known.techniqueIds());
             case "allergies" -> new ArrayList<>(known.allergyIds());
             case "conditions" -> new ArrayList<>(known.conditionIds());
             default -> null;

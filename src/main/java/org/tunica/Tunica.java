@@ -7,6 +7,7 @@ import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.firmness.FirmAdviser;
+import org.tunica.governance.VerifiedRelease;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.outcomes.Audit;
@@ -53,7 +54,7 @@ public final class Tunica {
     private final HeatAnswers heat;
     private final Advice.Release release;
 
-    private Tunica(Bundle bundle) {
+    private Tunica(Bundle bundle, Advice.Release release) {
         this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
         this.physics = accepted(() -> new Physics(knowledge));
@@ -67,7 +68,7 @@ public final class Tunica {
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
         this.firmness = accepted(() -> new FirmAdviser(knowledge, physics, rules, planner, sessions::minutes));
-        this.release = new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest());
+        this.release = release;
         this.treatments = accepted(() -> new Treatments(
                 knowledge, new NoteWriter(knowledge, physics.heatGiven()), new PatientSheet(knowledge), this::advise));
         this.pastCases = new PastCases(knowledge, treatments);
@@ -83,18 +84,29 @@ public final class Tunica {
      */
     public static synchronized Tunica shipped() {
         if (shipped == null) {
-            shipped = new Tunica(Bundle.shipped());
+            shipped = of(Bundle.shipped());
         }
         return shipped;
     }
 
     /**
-     * The rules and knowledge of a bundle.
+     * The rules and knowledge of a bundle; nobody signed them, and every output says so.
      *
      * @throws org.tunica.casefile.FaultyInput with every fault of its files
      */
     public static Tunica of(Bundle bundle) {
-        return new Tunica(bundle);
+        return new Tunica(bundle, new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest()));
+    }
+
+    /**
+     * The rules and knowledge of a release that is in force, or was when an answer was given that is asked for again.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault of its files
+     */
+    public static Tunica inForce(VerifiedRelease release) {
+        Bundle bundle = release.bundle();
+        String version = release.manifest().version();
+        return new Tunica(bundle, new Advice.Release(version, Advice.Release.State.ACTIVE, bundle.digest()));
     }
 
     /**
@@ -234,6 +246,11 @@ public final class Tunica {
     /** What a reviewer of these rules can ask of them. */
     public RuleReview review() {
         return RuleReview.of(bundle, knowledge, rules);
+    }
+
+    /** The release in use. */
+    public Advice.Release release() {
+        return release;
     }
 
     /** The knowledge in use. */

@@ -3,6 +3,7 @@ package org.tunica;
 import java.util.HashSet;
 import java.util.Set;
 import org.tunica.casefile.Faults;
+import org.tunica.drawing.WallStrip;
 import org.tunica.firmness.FirmAdviser;
 import org.tunica.knowledge.CodeFile;
 import org.tunica.knowledge.Knowledge;
@@ -39,6 +40,7 @@ final class UsedNumbers {
         used.add(CodeFile.MOST_AGE);
         used.addAll(Similarity.IDS);
         used.addAll(AnonymityLimits.IDS);
+        used.addAll(WallStrip.IDS);
         Faults faults = new Faults();
         knowledge.quantities().keySet().stream()
                 .filter(id -> !used.contains(id))

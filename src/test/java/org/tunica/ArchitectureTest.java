@@ -34,6 +34,8 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> MAY_IMPORT = new TreeMap<>(Map.ofEntries(
             arrow("casefile"),
             arrow("knowledge", "casefile"),
+            arrow("signing", "casefile"),
+            arrow("governance", "casefile", "knowledge", "signing"),
             arrow("heat", "casefile"),
             arrow("physics", "casefile", "knowledge", "heat"),
             arrow("rules", "casefile", "knowledge", "heat", "physics"),
@@ -46,6 +48,7 @@ class ArchitectureTest {
             arrow("treatment", "casefile", "knowledge", "heat", "physics", "plan", "session", "paper"),
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
+            arrow("drawing", "casefile", "knowledge", "plan"),
             arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
             arrow("replay", "casefile", "knowledge", "physics", "rules", "plan"),
             arrow("anonymity"),
@@ -76,8 +79,11 @@ class ArchitectureTest {
     private static final String WEB = "web";
 
     /** Packages that ask the front door or keep what comes out of it, and what of ours they may import. */
-    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(
-            Map.ofEntries(arrow("fhir", "front door", "casefile", "knowledge", "plan"), arrow("store", "casefile")));
+    private static final Map<String, Set<String>> BEFORE_THE_FRONT_DOOR = new TreeMap<>(Map.ofEntries(
+            arrow("fhir", "front door", "casefile", "knowledge", "plan"),
+            arrow("store", "casefile"),
+            arrow("accounts", "casefile", "store"),
+            arrow("releases", "front door", "casefile", "governance", "review", "signing", "store")));
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");

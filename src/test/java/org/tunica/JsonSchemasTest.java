@@ -40,6 +40,7 @@ class JsonSchemasTest {
             "the wall cannot be thicker than the open lumen is wide",
             "a relaxed vein cannot be narrower than the same vein in spasm",
             "stands twice in the case",
+            "a technique has one cost class",
             "side stands twice; put its segments together");
 
     /** The same of a record of a delivery: contradictions between its numbers. */
@@ -107,6 +108,20 @@ class JsonSchemasTest {
         CaseTree full = CaseTree.demo("both-legs-many-segments");
         OF_A_CASE.holdsAfterOneChange(full, 800);
         CaseFile.NUMBERS.forEach(path -> edges(full, path).forEach(OF_A_CASE::holds));
+    }
+
+    @Test
+    void oneChangeWithCostClasses_schemaAndReaderAgree() {
+        OF_A_CASE.holdsAfterOneChange(
+                CaseTree.demo("even-first-choices-with-cost-classes").set("patient.sex", "female"), 400);
+    }
+
+    @Test
+    void faultOnlyTheReaderSees_techniqueInTwoCostClasses() {
+        CaseTree tree = CaseTree.demo("even-first-choices-with-cost-classes")
+                .set("room.costClasses.high", List.of("foam-polidocanol"));
+        assertTrue(schemaAccepts(tree));
+        assertFalse(readerAccepts(tree));
     }
 
     @ParameterizedTest

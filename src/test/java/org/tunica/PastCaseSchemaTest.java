@@ -72,6 +72,7 @@ class PastCaseSchemaTest {
                     caseFile.patient.ageYears               | 61
                     caseFile.patient.weightKg               | 74
                     caseFile.patient.heightCm               | 166
+                    caseFile.room.costClasses               | {"low": ["adhesive"]}
                     delivered.0.date                        | "2024-03-02"
                     delivered.0.people                      | []
                     delivered.0.indication                  | "pain"

@@ -101,7 +101,8 @@ final class CaseReader {
                 room.words("foamGas", Room.FoamGas.class),
                 room.object("tumescent").map(this::tumescent),
                 room.flag("tiltTable"),
-                number(room, "freeMinutes", "room.freeMinutes"));
+                number(room, "freeMinutes", "room.freeMinutes"),
+                room.object("costClasses").map(classes -> new CostClassReader(classes, known.techniqueIds()).read()));
         room.done();
         return read;
     }

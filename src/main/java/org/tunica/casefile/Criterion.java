@@ -8,7 +8,10 @@ public enum Criterion implements Word {
     DURABILITY("lasting closure"),
     SHORT_SESSION("a short session"),
     FEW_NEEDLES("few needles"),
-    RULES("what the rules say for and against");
+    RULES("what the rules say for and against"),
+
+    /** Weighed where the site gives cost classes that tell the options apart; last, so that the others keep their places. */
+    LOW_COST("a low cost class");
 
     private final String says;
 

@@ -8,6 +8,7 @@ import org.tunica.casefile.CaseFile;
 import org.tunica.plan.Advice;
 import org.tunica.similar.CaseLibrary;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -42,11 +43,8 @@ final class AdviseCommand implements Callable<Integer> {
                             + " minute a segment.")
     private boolean confirm;
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -57,13 +55,14 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
         CaseFile caseFile = tunica.readCase(file, bytes);
         Advice advised = confirm ? tunica.adviseConfirmed(caseFile) : tunica.advise(caseFile);
         Advice advice = cases.isEmpty() ? advised : withCases(tunica, caseFile, advised);
-        String text = json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width, why).of(advice);
+        String text =
+                json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width.columns(), why).of(advice);
         spec.commandLine().getOut().print(text);
         return 0;
     }

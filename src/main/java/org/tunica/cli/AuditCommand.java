@@ -12,6 +12,7 @@ import org.tunica.outcomes.AuditQuestion;
 import org.tunica.picture.WindowPicture;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -62,11 +63,8 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--svg", paramLabel = "FOLDER", description = "Write each chart into a folder that is there.")
     private Optional<String> svg = Optional.empty();
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -77,7 +75,7 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         Tunica tunica = Tunica.shipped();
         Audit audit = audit(tunica, new AuditQuestion(site, technique, year(from), year(to), compare));
         if (pdf.isEmpty() && html.isEmpty() && svg.isEmpty()) {
@@ -86,7 +84,8 @@ final class AuditCommand implements Callable<Integer> {
                     .print(
                             json
                                     ? tunica.toJson(audit)
-                                    : new PaperText(width).of(tunica.audits().text(audit)));
+                                    : new PaperText(width.columns())
+                                            .of(tunica.audits().text(audit)));
             return 0;
         }
         pdf.ifPresent(file ->

@@ -8,6 +8,7 @@ import org.tunica.Tunica;
 import org.tunica.heat.CalibrationReport;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,11 +41,8 @@ final class CalibrateCommand implements Callable<Integer> {
             description = "Write the change the fit would propose; an existing file is never touched.")
     private Optional<String> proposal = Optional.empty();
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -55,11 +53,11 @@ final class CalibrateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         Optional<OutputFile> out = proposal.map(OutputFile::fresh);
         Tunica tunica = Tunica.shipped();
         CalibrationReport report = tunica.heat().calibrate(file, InputFile.read(file), free);
-        spec.commandLine().getOut().print(new CalibrationText(tunica.knowledge(), width).of(report));
+        spec.commandLine().getOut().print(new CalibrationText(tunica.knowledge(), width.columns()).of(report));
         if (out.isPresent()) {
             out.get().write(tunica.heat().propose(report).toYaml().getBytes(StandardCharsets.UTF_8));
             spec.commandLine().getOut().println("Proposal written to " + proposal.orElseThrow() + ".");

@@ -25,8 +25,8 @@ final class CasesReportCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print as JSON (tunica-anonymity/1), with every recoding.")
     private boolean json;
 
-    @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -37,10 +37,10 @@ final class CasesReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         Tunica tunica = Tunica.shipped();
         AnonymityReport report = tunica.pastCases().anonymityReport(folder.released(tunica));
-        spec.commandLine().getOut().print(json ? tunica.toJson(report) : new AnonymityText(width).of(report));
+        spec.commandLine().getOut().print(json ? tunica.toJson(report) : new AnonymityText(width.columns()).of(report));
         return 0;
     }
 }

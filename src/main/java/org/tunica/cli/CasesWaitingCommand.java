@@ -13,7 +13,6 @@ import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -31,8 +30,8 @@ final class CasesWaitingCommand implements Callable<Integer> {
     @Mixin
     private CasesFolder folder = new CasesFolder();
 
-    @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -43,13 +42,13 @@ final class CasesWaitingCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         Tunica tunica = Tunica.shipped();
         List<WaitingRoom.Line> lines = folder.room().lines();
         List<WaitingCase> waiting = CasesFolder.read(tunica, lines);
         List<Release.Place> places =
                 tunica.pastCases().release(folder.released(tunica)).places(waiting);
-        WaitingText text = new WaitingText(width);
+        WaitingText text = new WaitingText(width.columns());
         spec.commandLine()
                 .getOut()
                 .print(id.map(wanted -> {

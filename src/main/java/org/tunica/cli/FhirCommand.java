@@ -1,7 +1,6 @@
 package org.tunica.cli;
 
 import java.io.PrintWriter;
-import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
@@ -12,6 +11,7 @@ import org.tunica.fhir.Translated;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -44,14 +44,8 @@ final class FhirCommand implements Callable<Integer> {
         private boolean codes;
     }
 
-    @Option(
-            names = "--site",
-            paramLabel = "SITE.yaml",
-            description = "What the room holds and which codes are read (tunica-site/1).")
-    private String site = "";
-
-    @Option(names = "--day", paramLabel = "YYYY-MM-DD", description = "Day to which ages count (default: today).")
-    private LocalDate day = LocalDate.now();
+    @Mixin
+    private SiteFile site = new SiteFile();
 
     @Option(names = "--ref", description = "Name of the case, not of a person (default: ${DEFAULT-VALUE}).")
     private String ref = "from-record";
@@ -71,7 +65,9 @@ final class FhirCommand implements Callable<Integer> {
             out.println(LocalCodes.bundle(tunica).toPrettyString());
         } else if (!what.example.isEmpty()) {
             out.println(RecordWriter.bundle(
-                            tunica, tunica.readCase(what.example, InputFile.read(what.example)), day.toString())
+                            tunica,
+                            tunica.readCase(what.example, InputFile.read(what.example)),
+                            site.day().toString())
                     .toPrettyString());
         } else {
             translate(tunica, out);
@@ -81,8 +77,7 @@ final class FhirCommand implements Callable<Integer> {
 
     private void translate(Tunica tunica, PrintWriter out) {
         byte[] record = InputFile.readRecord(what.record);
-        Translated read =
-                new FhirTranslator(tunica, SiteFile.read(site, tunica)).translate(what.record, record, day, ref);
+        Translated read = new FhirTranslator(tunica, site.read(tunica)).translate(what.record, record, site.day(), ref);
         out.print(tunica.toJson(read.caseFile()));
         PrintWriter err = spec.commandLine().getErr();
         if (!read.unused().isEmpty()) {

@@ -108,9 +108,11 @@ final class FirmnessText {
         String confidence = option.confidenceFactor().isPresent()
                 ? "; confidence " + percent(option.confidenceFactor().getAsDouble())
                 : "";
+        String cost =
+                option.costClass().map(known -> "; cost class " + known.word()).orElse("");
         String open = option.openCriteria().isEmpty() ? "" : "; " + String.join("; ", option.openCriteria());
         return name(option.technique()) + ": first in " + percent(option.firstPlaceShare()) + " of draws, ranked in "
-                + percent(option.rankedShare()) + "; " + option.firstWhen() + confidence + open;
+                + percent(option.rankedShare()) + "; " + option.firstWhen() + confidence + cost + open;
     }
 
     private String name(String technique) {

@@ -7,6 +7,7 @@ import org.tunica.plan.Advice;
 import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.Treatment;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -31,11 +32,8 @@ final class FollowUpCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print as JSON (tunica-treatment/1).")
     private boolean json;
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -46,7 +44,7 @@ final class FollowUpCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         int last = files.size() - 1;
         byte[] plan = InputFile.read(files.get(0));
         byte[] seen = InputFile.read(files.get(last));
@@ -61,7 +59,10 @@ final class FollowUpCommand implements Callable<Integer> {
                         tunica.treatments().readFollowUp(files.get(last), seen));
         spec.commandLine()
                 .getOut()
-                .print(json ? tunica.toJson(treatment) : new FollowUpText(tunica.knowledge(), width).of(treatment));
+                .print(
+                        json
+                                ? tunica.toJson(treatment)
+                                : new FollowUpText(tunica.knowledge(), width.columns()).of(treatment));
         return 0;
     }
 }

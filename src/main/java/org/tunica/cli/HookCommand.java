@@ -1,6 +1,5 @@
 package org.tunica.cli;
 
-import java.time.LocalDate;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +12,7 @@ import org.tunica.fhir.HookService;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -51,14 +51,8 @@ final class HookCommand implements Callable<Integer> {
         private @Nullable HookSchema schema;
     }
 
-    @Option(
-            names = "--site",
-            paramLabel = "SITE.yaml",
-            description = "What the room holds and which codes are read (tunica-site/1).")
-    private String site = "";
-
-    @Option(names = "--day", paramLabel = "YYYY-MM-DD", description = "Day to which ages count (default: today).")
-    private LocalDate day = LocalDate.now();
+    @Mixin
+    private SiteFile site = new SiteFile();
 
     @Spec
     private CommandSpec spec;
@@ -74,7 +68,7 @@ final class HookCommand implements Callable<Integer> {
             return 0;
         }
         Tunica tunica = Tunica.shipped();
-        HookService service = new HookService(tunica, SiteFile.read(site, tunica));
+        HookService service = new HookService(tunica, site.read(tunica));
         spec.commandLine().getOut().println(text(service));
         return 0;
     }
@@ -89,7 +83,8 @@ final class HookCommand implements Callable<Integer> {
                     .toPrettyString();
         }
         HookRequest request = HookRequest.read(what.request, InputFile.readRecord(what.request));
-        HookAnswer answer = service.answer(request, day, () -> UUID.randomUUID().toString());
+        HookAnswer answer =
+                service.answer(request, site.day(), () -> UUID.randomUUID().toString());
         String status = answer instanceof HookAnswer.MissingData ? "412, data missing" : "200";
         spec.commandLine().getErr().println("Status: " + status);
         return answer.body().toPrettyString();

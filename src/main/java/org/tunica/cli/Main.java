@@ -31,6 +31,9 @@ import picocli.CommandLine.ExitCode;
             FhirCommand.class,
             HookCommand.class,
             SchemaCommand.class,
+            ReleaseCommand.class,
+            KeyCommand.class,
+            PeopleCommand.class,
             VerifyCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
@@ -55,6 +58,9 @@ public final class Main {
         System.setProperty(
                 "slf4j.provider",
                 serves ? "ch.qos.logback.classic.spi.LogbackServiceProvider" : "org.slf4j.nop.NOPServiceProvider");
+        if (serves && System.getProperty("logging.config") == null) {
+            System.setProperty("logging.config", "classpath:web/logback.xml");
+        }
     }
 
     /** JSON is UTF-8 whatever the locale. */

@@ -8,6 +8,7 @@ import org.tunica.Tunica;
 import org.tunica.paper.Document;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -58,11 +59,8 @@ final class NoteCommand implements Callable<Integer> {
             description = "Write to a file; one that is there is replaced. A PDF goes to a file only.")
     private Optional<String> out = Optional.empty();
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -73,7 +71,7 @@ final class NoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         if (format == Format.PDF && out.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "--format pdf needs --out FILE");
         }
@@ -97,6 +95,6 @@ final class NoteCommand implements Callable<Integer> {
     }
 
     private String text(Tunica tunica, Document page) {
-        return format == Format.HTML ? tunica.toHtml(page) : new PaperText(width).of(page);
+        return format == Format.HTML ? tunica.toHtml(page) : new PaperText(width.columns()).of(page);
     }
 }

@@ -6,6 +6,7 @@ import org.tunica.casefile.CaseFile;
 import org.tunica.plan.Advice;
 import org.tunica.session.SessionPlan;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,11 +27,8 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the plan as JSON (tunica-plan/1).")
     private boolean json;
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -41,14 +39,14 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         byte[] bytes = InputFile.read(file);
         Tunica tunica = Tunica.shipped();
         CaseFile caseFile = tunica.readCase(file, bytes);
         SessionPlan plan = tunica.plan(caseFile);
         spec.commandLine()
                 .getOut()
-                .print(json ? tunica.toJson(plan) : new PlanText(tunica.knowledge(), width).of(plan));
+                .print(json ? tunica.toJson(plan) : new PlanText(tunica.knowledge(), width.columns()).of(plan));
         return 0;
     }
 }

@@ -11,6 +11,7 @@ import org.tunica.review.Remark;
 import org.tunica.review.RuleReview;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExitCode;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,8 +37,8 @@ final class RulesCheckCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Also list the ranges that leave neither gap nor overlap.")
     private boolean all;
 
-    @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -48,7 +49,7 @@ final class RulesCheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         RuleFolder rules = RuleFolder.of(folder);
         Tunica tunica = Tunica.of(rules.bundle());
         RuleReview review = tunica.review();
@@ -70,9 +71,9 @@ final class RulesCheckCommand implements Callable<Integer> {
                 .computeIfAbsent(heading(remark), heading -> new ArrayList<>())
                 .add(remark));
         byHeading.forEach((heading, some) -> {
-            out.append(Wrap.paragraph(width, 0, heading + " (" + some.size() + "):"));
+            out.append(Wrap.paragraph(width.columns(), 0, heading + " (" + some.size() + "):"));
             some.forEach(remark -> out.append(Wrap.paragraph(
-                    width,
+                    width.columns(),
                     2,
                     String.join(", ", remark.places()) + ": " + remark.sentence()
                             + remark.accepted()
@@ -80,10 +81,11 @@ final class RulesCheckCommand implements Callable<Integer> {
                                     .orElse(""))));
             out.append('\n');
         });
-        wrong.forEach(outcome -> out.append(Wrap.paragraph(width, 0, "FAULT, a probe went wrong: " + outcome)));
+        wrong.forEach(
+                outcome -> out.append(Wrap.paragraph(width.columns(), 0, "FAULT, a probe went wrong: " + outcome)));
         long faults = remarks.stream().filter(Remark::fault).count() + wrong.size();
         out.append(Wrap.paragraph(
-                width,
+                width.columns(),
                 0,
                 tunica.rules().rules().size() + " rules: " + faults + " faults, "
                         + remarks.stream().filter(Remark::open).count()

@@ -5,6 +5,7 @@ import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -32,8 +33,8 @@ final class RulesExplainCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Also list what a matter of words or history keeps quiet.")
     private boolean all;
 
-    @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -44,7 +45,7 @@ final class RulesExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         // a technique's id holds no slash, a segment's name might
         int slash = option.lastIndexOf('/');
         if (slash < 1 || slash == option.length() - 1) {
@@ -55,7 +56,7 @@ final class RulesExplainCommand implements Callable<Integer> {
         CaseFile caseFile = tunica.readCase(file, InputFile.read(file));
         spec.commandLine()
                 .getOut()
-                .print(new ExplanationText(width, all)
+                .print(new ExplanationText(width.columns(), all)
                         .of(tunica.explain(caseFile, option.substring(0, slash), option.substring(slash + 1))));
         return 0;
     }

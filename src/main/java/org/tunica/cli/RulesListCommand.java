@@ -8,6 +8,7 @@ import org.tunica.Tunica;
 import org.tunica.knowledge.Standing;
 import org.tunica.rules.Rule;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -29,8 +30,8 @@ final class RulesListCommand implements Callable<Integer> {
             description = "Only rules of one standing: published, guideline, consensus, local or unverified.")
     private Optional<Standing> standing = Optional.empty();
 
-    @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -41,7 +42,7 @@ final class RulesListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         List<Rule> rules = Tunica.shipped().rules().rules();
         List<Rule> wanted = rules.stream()
                 .filter(rule -> ruleClass.isEmpty() || rule.ruleClass().equals(ruleClass.get()))
@@ -54,7 +55,7 @@ final class RulesListCommand implements Callable<Integer> {
     private String table(List<Rule> rules) {
         return rules.stream()
                 .map(rule -> Wrap.table(
-                        width,
+                        width.columns(),
                         COLUMNS,
                         List.of(List.of(
                                 rule.id(), rule.ruleClass(), rule.standing().word(), rule.title()))))

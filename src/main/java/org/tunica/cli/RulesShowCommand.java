@@ -8,8 +8,8 @@ import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Nearest;
 import org.tunica.rules.Rule;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -22,8 +22,8 @@ final class RulesShowCommand implements Callable<Integer> {
     @Parameters(paramLabel = "ID", description = "For example EXC-001.")
     private String id = "";
 
-    @Option(names = "--width", paramLabel = "COLUMNS", description = "Width of the text, 60 to 160.")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -34,9 +34,9 @@ final class RulesShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         Tunica tunica = Tunica.shipped();
-        spec.commandLine().getOut().print(new RuleText(tunica.knowledge(), width).whole(rule(tunica)));
+        spec.commandLine().getOut().print(new RuleText(tunica.knowledge(), width.columns()).whole(rule(tunica)));
         return 0;
     }
 

@@ -1,26 +1,32 @@
 package org.tunica.cli;
 
 import java.io.PrintWriter;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.time.Clock;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import org.tunica.Tunica;
 import org.tunica.plan.Advice;
 import org.tunica.store.Store;
+import org.tunica.web.DemoCases;
 import org.tunica.web.Listening;
 import org.tunica.web.ServerSettings;
 import org.tunica.web.WebServer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Answers over HTTP until it is told to stop. */
-@Command(name = "serve", description = "Answers over HTTP, on this machine alone.", mixinStandardHelpOptions = true)
+@Command(
+        name = "serve",
+        description = {
+            "Answer over HTTP until stopped: pages and JSON for people who sign in, and what record systems ask. The first"
+                    + " start prints a link that makes the administrator. It listens to this machine alone unless the"
+                    + " settings say how it is protected."
+        },
+        footer = {"", Advice.CAUTION},
+        mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--port",
@@ -31,15 +37,22 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--address",
             paramLabel = "ADDRESS",
-            description = "Address of this machine; loopback only (default: 127.0.0.1).")
+            description =
+                    "Address of this machine to listen at (default: 127.0.0.1). One that others can reach needs TLS or"
+                            + " a trusted proxy in the settings.")
     private Optional<String> address = Optional.empty();
 
     @Option(
             names = "--data",
             paramLabel = "FOLDER",
-            description = "The folder with the data, or a jdbc:postgresql: URL; made when it is not there. Without it"
-                    + " nothing outlives the server.")
+            description =
+                    "The folder with the data, or a jdbc:postgresql: URL; made when it is not there, with invented"
+                            + " cases in it. Without it nothing outlives the server, and programs on this machine may ask for"
+                            + " advice without signing in.")
     private Optional<String> data = Optional.empty();
+
+    @Option(names = "--empty", description = "Do not put invented cases into a store that is new.")
+    private boolean empty;
 
     @Option(
             names = "--settings",
@@ -57,23 +70,34 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         ServerSettings settings = settings();
-        Listening listening = settings.listening();
-        if (!loopback(listening.address())) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--address: \"" + listening.address() + "\" is no loopback address of this machine");
-        }
         Clock clock = Clock.systemUTC();
-        PrintWriter out = spec.commandLine().getOut();
-        try (ServedData served = ServedData.at(data);
-                Store store = Store.open(served.place(), clock);
-                WebServer server = WebServer.start(Tunica.shipped(), store, settings, clock)) {
-            out.println("Tunica answers at http://" + listening.address() + ":" + server.port() + "/");
-            out.println(Advice.CAUTION);
-            out.flush();
-            new CountDownLatch(1).await();
+        Tunica tunica = Tunica.shipped();
+        try (Stopping stopping = Stopping.whenAsked();
+                ServedData served = ServedData.at(data);
+                Store store = Store.open(served.place(), clock)) {
+            int invented = empty ? 0 : DemoCases.putInto(store, tunica);
+            try (WebServer server = WebServer.start(tunica, store, settings, clock)) {
+                tell(served, invented, server);
+                stopping.await();
+            }
         }
         return 0;
+    }
+
+    private void tell(ServedData served, int invented, WebServer server) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Tunica answers at " + server.address() + "/");
+        out.println(served.says());
+        if (invented > 0) {
+            out.println("Invented cases put in, to look around with: " + invented + ". --empty starts without them.");
+        }
+        server.firstLink().ifPresent(link -> {
+            out.println("Nobody is known here yet. Whoever opens this link first becomes the administrator; it ends at "
+                    + link.until().truncatedTo(ChronoUnit.SECONDS) + ", and the next start prints another one:");
+            out.println("  " + server.address() + link.path());
+        });
+        out.println(Advice.CAUTION);
+        out.flush();
     }
 
     private ServerSettings settings() {
@@ -81,14 +105,7 @@ final class ServeCommand implements Callable<Integer> {
                 .map(file -> ServerSettings.read(file, InputFile.read(file)))
                 .orElseGet(ServerSettings::usual);
         Listening usual = said.listening();
-        return said.with(new Listening(address.orElse(usual.address()), port.orElse(usual.port())));
-    }
-
-    private static boolean loopback(String address) {
-        try {
-            return InetAddress.getByName(address).isLoopbackAddress();
-        } catch (UnknownHostException e) {
-            return false;
-        }
+        ServerSettings settings = said.with(new Listening(address.orElse(usual.address()), port.orElse(usual.port())));
+        return data.isEmpty() ? settings.withAdviceForAll() : settings;
     }
 }

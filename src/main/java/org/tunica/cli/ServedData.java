@@ -35,6 +35,13 @@ final class ServedData implements AutoCloseable {
         return place;
     }
 
+    /** Where the data are, and how long, in a sentence. */
+    String says() {
+        return passing.isPresent()
+                ? "What is kept is gone when the server stops; --data FOLDER keeps it."
+                : "What is kept is in " + place.replaceAll("\\?.*", "").replaceAll("//[^/]*@", "//") + ".";
+    }
+
     @Override
     public void close() {
         passing.ifPresent(ServedData::remove);

@@ -11,6 +11,7 @@ import org.tunica.paper.Lettering;
 import org.tunica.paper.Paper;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -38,11 +39,8 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = "Write to a file that ends in .html or .pdf.")
     private String out = "";
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -53,7 +51,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TextWidth.check(width, spec);
+        width.check();
         String name = out.toLowerCase(Locale.ROOT);
         boolean pdf = name.endsWith(".pdf");
         if (!out.isEmpty() && !pdf && !name.endsWith(".html")) {
@@ -63,7 +61,7 @@ final class SheetCommand implements Callable<Integer> {
         Tunica tunica = Tunica.shipped();
         Document sheet = tunica.treatments().sheet(tunica.readCase(file, bytes), chosen);
         if (out.isEmpty()) {
-            spec.commandLine().getOut().print(new PaperText(width).of(sheet));
+            spec.commandLine().getOut().print(new PaperText(width.columns()).of(sheet));
         } else {
             OutputFile.replacing(out)
                     .write(

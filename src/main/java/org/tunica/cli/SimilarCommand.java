@@ -10,6 +10,7 @@ import org.tunica.similar.SimilarCases;
 import org.tunica.similar.SimilarFilter;
 import org.tunica.similar.SimilarRequest;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -63,11 +64,8 @@ final class SimilarCommand implements Callable<Integer> {
     @Option(names = "--why", description = "Show what each attribute gives.")
     private boolean why;
 
-    @Option(
-            names = "--width",
-            paramLabel = "COLUMNS",
-            description = "Width of the text, 60 to 160 (default: that of the terminal).")
-    private int width = TextWidth.ofTerminal();
+    @Mixin
+    private TextWidth width = new TextWidth();
 
     @Spec
     private CommandSpec spec;
@@ -94,7 +92,7 @@ final class SimilarCommand implements Callable<Integer> {
                             json
                                     ? tunica.toJson(similar)
                                     : new SimilarText(
-                                                    width,
+                                                    width.columns(),
                                                     why,
                                                     tunica.likeness().happenedPage())
                                             .of(similar));
@@ -103,7 +101,7 @@ final class SimilarCommand implements Callable<Integer> {
     }
 
     private void check() {
-        TextWidth.check(width, spec);
+        width.check();
         if (file.isEmpty() && words.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "Give a case, --words, or both");
         }

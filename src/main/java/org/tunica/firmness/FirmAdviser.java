@@ -42,6 +42,7 @@ public final class FirmAdviser {
     private final Missing missing;
     private final HardCase hardCase;
     private final Wishes wishes;
+    private final CostWorth cost;
 
     /** An adviser over the knowledge, models and rules of one release. */
     public FirmAdviser(Knowledge knowledge, Physics physics, RuleBook rules, Planner planner, Minutes minutes) {
@@ -55,6 +56,7 @@ public final class FirmAdviser {
         this.missing = new Missing(knowledge, rules, planner);
         this.hardCase = new HardCase(planner, rules);
         this.wishes = new Wishes(DRAWS, Physics.SEED);
+        this.cost = new CostWorth(DRAWS, Physics.SEED + 2);
     }
 
     /** Ids of the numbers of knowledge/ that are read here. */
@@ -102,9 +104,9 @@ public final class FirmAdviser {
                 .map(trials::of)
                 .toList();
         List<Worths> worths = worths(measured, now, drawn);
-        Wishes.Wished wished = wishes.of(measured.caseFile());
-        FirmnessWriter writer = new FirmnessWriter(advice, worths, wished.weights(), seed);
-        SegmentAdvice firm = writer.write(wished, turning.of(measured, trials), missing.of(measured, now, trials));
+        Wishes.Wished wished = wishes.of(measured.caseFile(), CostWorth.weighed(worths));
+        FirmnessWriter writer = new FirmnessWriter(advice, worths, wished, cost, seed);
+        SegmentAdvice firm = writer.write(turning.of(measured, trials), missing.of(measured, now, trials));
         return firm.withHardCase(hardCase.signs(measured, chosen, firm));
     }
 

@@ -22,20 +22,22 @@ final class FirmnessWriter {
 
     private final SegmentAdvice advice;
     private final List<Worths> worths;
+    private final Wishes.Wished wished;
     private final double[] usual;
     private final Optional<Acceptability> ranks;
 
-    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, WeightTable weights, long seed) {
+    FirmnessWriter(SegmentAdvice advice, List<Worths> worths, Wishes.Wished wished, CostWorth cost, long seed) {
         this.advice = advice;
         this.worths = worths;
-        this.usual = weights.means();
+        this.wished = wished;
+        this.usual = wished.weights().means();
         this.ranks = worths.isEmpty()
                 ? Optional.empty()
-                : Optional.of(AcceptabilityRun.of(new SegmentDraws(worths), weights, seed));
+                : Optional.of(
+                        AcceptabilityRun.of(new SegmentDraws(worths, wished.weighed(), cost), wished.weights(), seed));
     }
 
-    SegmentAdvice write(
-            Wishes.Wished wished, List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
+    SegmentAdvice write(List<FirmnessAdvice.Change> changes, List<FirmnessAdvice.Missing> missing) {
         List<FirmnessAdvice.Option> options = options();
         Map<String, Double> shares = new TreeMap<>();
         options.forEach(option -> shares.put(option.technique(), option.firstPlaceShare()));
@@ -150,7 +152,7 @@ final class FirmnessWriter {
 
     private FirmnessAdvice.Option option(Acceptability found, int i) {
         List<FirmnessAdvice.Weight> central =
-                found.centralWeights(i).map(FirmnessWriter::weights).orElse(List.of());
+                found.centralWeights(i).map(this::weights).orElse(List.of());
         OptionalDouble confidence = found.confidence(i);
         return new FirmnessAdvice.Option(
                 worths.get(i).technique(),
@@ -165,13 +167,26 @@ final class FirmnessWriter {
                         ? OptionalDouble.of(Shares.rounded(confidence.getAsDouble()))
                         : OptionalDouble.empty(),
                 wins(found, i),
-                worths.get(i).open(),
-                worths.get(i).rates());
+                open(worths.get(i)),
+                worths.get(i).rates(),
+                costWeighed() ? worths.get(i).costClass() : Optional.empty());
     }
 
-    private static List<FirmnessAdvice.Weight> weights(double[] central) {
+    private boolean costWeighed() {
+        return wished.weighed().contains(Criterion.LOW_COST);
+    }
+
+    private List<String> open(Worths option) {
+        List<String> open = new ArrayList<>(option.open());
+        if (costWeighed() && option.costClass().isEmpty()) {
+            open.add("the site gives it no cost class: taken as high");
+        }
+        return open;
+    }
+
+    private List<FirmnessAdvice.Weight> weights(double[] central) {
         List<FirmnessAdvice.Weight> weights = new ArrayList<>();
-        for (Criterion criterion : Criterion.values()) {
+        for (Criterion criterion : wished.weighed()) {
             weights.add(new FirmnessAdvice.Weight(criterion, Shares.rounded(central[criterion.ordinal()])));
         }
         return weights;

@@ -2,22 +2,28 @@ package org.tunica.firmness;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.tunica.casefile.Criterion;
 
 /**
  * The values of the options of a segment. Standing and points come from the measurements as drawn, in turn; the warmth of
  * nerve and skin from the spread of the heat model, all options by the same chance, since one gap and one tissue is behind
- * them; lasting closure from published rates, techniques with the same rates by the same chance.
+ * them; lasting closure from published rates, techniques with the same rates by the same chance; cost from the class.
  */
 final class SegmentDraws implements CriteriaDraws {
-    private static final int CRITERIA = Weighing.COUNT;
-
     private final List<Worths> options;
+    private final List<Criterion> weighed;
+    private final CostWorth cost;
     private final int[] rateGroup;
     private final double[] chances;
 
-    /** @param options what each option is worth, all with the same number of judged draws */
-    SegmentDraws(List<Worths> options) {
+    /**
+     * @param options what each option is worth, all with the same number of judged draws
+     * @param weighed criteria in their order, with or without the cost class
+     */
+    SegmentDraws(List<Worths> options, List<Criterion> weighed, CostWorth cost) {
         this.options = List.copyOf(options);
+        this.weighed = List.copyOf(weighed);
+        this.cost = cost;
         this.rateGroup = new int[options.size()];
         int groups = 0;
         for (int i = 0; i < options.size(); i++) {
@@ -39,7 +45,7 @@ final class SegmentDraws implements CriteriaDraws {
 
     @Override
     public int criteria() {
-        return CRITERIA;
+        return weighed.size();
     }
 
     @Override
@@ -52,7 +58,7 @@ final class SegmentDraws implements CriteriaDraws {
         for (int i = 0; i < tiers.length; i++) {
             Worths option = options.get(i);
             int judged = draw % option.tiers().length;
-            int at = i * CRITERIA;
+            int at = i * criteria();
             tiers[i] = option.tiers()[judged];
             values[at] = option.killProbability();
             values[at + 1] = option.nerve().at(nerve);
@@ -61,6 +67,9 @@ final class SegmentDraws implements CriteriaDraws {
             values[at + 4] = option.shortSessionShare();
             values[at + 5] = option.fewNeedlesShare();
             values[at + 6] = option.rules()[judged];
+            if (weighed.contains(Criterion.LOW_COST)) {
+                values[at + 7] = cost.at(draw, option.costClass());
+            }
         }
     }
 }

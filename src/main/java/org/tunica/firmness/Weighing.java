@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Function;
-import org.tunica.casefile.Criterion;
+import org.tunica.casefile.Room;
 import org.tunica.heat.HeatSpread;
 import org.tunica.heat.ProposedSetting;
 import org.tunica.heat.WarmedSpread;
@@ -26,9 +26,6 @@ import org.tunica.plan.Rated;
 
 /** Turns what is judged and computed of a technique into its worth by each criterion. */
 final class Weighing {
-    /** Criteria in the order of {@link Criterion}. */
-    static final int COUNT = Criterion.values().length;
-
     /** The tier of what a draw does not rank; those that are ranked stand before. */
     static final int NOT_RANKED = OptionStanding.CAREFUL.ordinal() + 1;
 
@@ -92,8 +89,13 @@ final class Weighing {
                 durability(technique, situation.segment().vein().word(), open),
                 below(minutes.of(technique, situation.segment(), numbers), MINUTES, "working time", open),
                 fewNeedles(technique, numbers, open),
+                costClass(situation, technique),
                 told(rates(technique.id(), situation.segment().vein().word())),
                 open);
+    }
+
+    private static Optional<Room.CostClass> costClass(Situation situation, Technique technique) {
+        return situation.caseFile().room().costClasses().flatMap(classes -> classes.of(technique.id()));
     }
 
     private static int tier(Rated rated) {

@@ -1,6 +1,8 @@
 package org.tunica.firmness;
 
 import java.util.List;
+import java.util.Optional;
+import org.tunica.casefile.Room;
 import org.tunica.plan.FirmnessAdvice;
 
 /**
@@ -8,6 +10,7 @@ import org.tunica.plan.FirmnessAdvice;
  *
  * @param tiers standing in each judged draw, the smaller the better
  * @param rules worth of the points of the rules in each judged draw
+ * @param costClass that the site gives the technique; empty when it gives none
  * @param rates the published rates behind {@code durability}
  * @param open in words, what is not known or not published and what is taken instead
  */
@@ -21,6 +24,7 @@ record Worths(
         Quantiles durability,
         double shortSessionShare,
         double fewNeedlesShare,
+        Optional<Room.CostClass> costClass,
         List<FirmnessAdvice.Rate> rates,
         List<String> open) {
 

@@ -42,7 +42,8 @@ final class RoomMaker {
                 Optional.of(new Room.Tumescent(
                         OptionalDouble.of(lidocainePercent.from(draw)), yes(draw, "adrenaline"), yes(draw, "chilled"))),
                 yes(draw, "tilt-table"),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 
     private List<Room.Sclerosant> sclerosants(Set<String> there) {

@@ -94,7 +94,16 @@ public final class Bundle {
      *     elsewhere or stand twice, more entries or bytes (counted while inflating) than the bounds allow, no UTF-8
      */
     public static Bundle inArchive(Path zip) {
-        return new Bundle(new BundleArchive(zip).read());
+        return new Bundle(new BundleArchive(zip, BundleTexts::belongs).read());
+    }
+
+    /**
+     * Every text of a .zip, read as carefully as a bundle: nothing in it is passed over but folders.
+     *
+     * @throws FaultyInput as {@link #inArchive}
+     */
+    public static SortedMap<String, String> everyTextIn(Path zip) {
+        return new BundleArchive(zip, path -> !path.endsWith("/")).read();
     }
 
     /**

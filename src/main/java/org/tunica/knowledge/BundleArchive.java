@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.function.Predicate;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
@@ -23,11 +24,14 @@ import java.util.zip.ZipInputStream;
  */
 final class BundleArchive {
     private final Path zip;
+    private final Predicate<String> wanted;
     private final BundleTexts texts = new BundleTexts();
     private long inflatedBytes;
 
-    BundleArchive(Path zip) {
+    /** @param wanted which paths are taken; the rest is passed over, but checked and counted */
+    BundleArchive(Path zip, Predicate<String> wanted) {
         this.zip = zip;
+        this.wanted = wanted;
     }
 
     SortedMap<String, String> read() {
@@ -93,7 +97,7 @@ final class BundleArchive {
         String path = entry.getName();
         byte[] bytes = in.readNBytes(Bundle.LARGEST_FILE_BYTES + 1);
         inflated(path, bytes.length);
-        if (BundleTexts.belongs(path)) {
+        if (wanted.test(path)) {
             texts.put(path, bytes);
         }
         byte[] buffer = new byte[8192];

@@ -64,7 +64,11 @@ final class BundleTexts {
                 && !name.endsWith(".md");
     }
 
+    /** What belongs to neither rules/ nor knowledge/ may be of any kind. */
     private static boolean kind(String path) {
+        if (!path.startsWith(RULES) && !path.startsWith(KNOWLEDGE)) {
+            return true;
+        }
         return path.startsWith(RULES) && !path.startsWith(CHANGES) ? path.endsWith(".rule") : path.endsWith(".yaml");
     }
 

@@ -9,6 +9,7 @@ import org.tunica.pastcases.AnonymityLimits;
  * The numbers by which outcomes are counted and watched; each is a quantity of knowledge/ with source and standing.
  *
  * @param horizons days at which closure is counted, in order
+ * @param year the one of them at which results are held against published rates, most of which are of one year
  * @param k fewest past cases of a group that is told of
  * @param confidenceShare how often limits hold the true share
  * @param nearest how many of the nearest segments are counted
@@ -18,6 +19,7 @@ import org.tunica.pastcases.AnonymityLimits;
  */
 public record OutcomeNumbers(
         List<Horizon> horizons,
+        Horizon year,
         int k,
         double confidenceShare,
         int nearest,
@@ -32,14 +34,13 @@ public record OutcomeNumbers(
             "audit.cusum.better",
             "audit.cusum.false-alarms");
 
-    /** The place of one year among the horizons, of which most published rates are. */
-    private static final int YEAR = 3;
+    private static final String YEAR = "follow-up.horizon.year";
 
     private static final List<String> HORIZONS = List.of(
             "follow-up.horizon.week",
             "follow-up.horizon.six-weeks",
             "follow-up.horizon.half-year",
-            "follow-up.horizon.year",
+            YEAR,
             "follow-up.horizon.three-years");
 
     /** The ids of knowledge/ that are read here. */
@@ -55,16 +56,12 @@ public record OutcomeNumbers(
         double[] v = OWN.stream().mapToDouble(knowledge::value).toArray();
         return new OutcomeNumbers(
                 HORIZONS.stream().map(id -> Horizon.of(knowledge, id)).toList(),
+                Horizon.of(knowledge, YEAR),
                 AnonymityLimits.of(knowledge).k(),
                 v[0],
                 (int) v[1],
                 v[2],
                 v[3],
                 v[4]);
-    }
-
-    /** The horizon at which results are held against published rates. */
-    public Horizon year() {
-        return horizons.get(YEAR);
     }
 }

@@ -48,6 +48,11 @@ public final class Paper {
         return USUAL.pdf.write(USUAL.pages.write(document, lettering));
     }
 
+    /** The PDF of a document that was written as XHTML before, by {@link #xhtml}. */
+    public static byte[] pdf(String xhtml) {
+        return USUAL.pdf.write(xhtml.startsWith(HTML) ? xhtml.substring(HTML.length()) : xhtml);
+    }
+
     private static byte[] resource(String name) {
         try (InputStream in = Paper.class.getResourceAsStream(name)) {
             if (in == null) {

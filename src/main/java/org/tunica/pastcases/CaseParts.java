@@ -59,7 +59,8 @@ final class CaseParts {
                         .map(mix -> new Room.Tumescent(
                                 rounding.of(Step.STRENGTH, mix.lidocainePercent()), mix.adrenaline(), mix.chilled())),
                 room.tiltTable(),
-                DROPPED);
+                DROPPED,
+                Optional.empty());
     }
 
     private Room.Sclerosant drug(Room.Sclerosant drug) {

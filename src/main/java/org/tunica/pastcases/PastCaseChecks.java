@@ -32,6 +32,11 @@ final class PastCaseChecks {
     static void check(WaitingCase read, NoteScrubber scrubber, Faults faults) {
         notes(read, scrubber, faults);
         patient(read.caseFile().patient(), faults);
+        none(
+                "$.caseFile.room.costClasses",
+                "it tells of the site",
+                read.caseFile().room().costClasses(),
+                faults);
         sameReference(read, "$.caseFile", read.caseFile().caseRef(), faults);
         sameReference(read, "$.followUp", read.followUp().caseRef(), faults);
         for (int i = 0; i < read.delivered().size(); i++) {

@@ -30,12 +30,7 @@ final class CusumSheet implements ChartSheet {
     @Override
     public void chart(Graphics2D graphics, Page page) {
         page.plot(plot(), HEIGHT);
-        graphics.setFont(Page.TEXT);
-        graphics.setColor(LineStyle.INK);
-        graphics.drawString(
-                "Solid line: worse. Dashed line: better. Triangle: signal. Small strokes at the foot: failures.",
-                Page.MARGIN,
-                page.line());
+        page.write("Solid line: worse. Dashed line: better. Triangle: signal. Small strokes at the foot: failures.");
     }
 
     private XYPlot plot() {

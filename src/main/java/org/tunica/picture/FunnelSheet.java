@@ -28,11 +28,8 @@ final class FunnelSheet implements ChartSheet {
     @Override
     public void chart(Graphics2D graphics, Page page) {
         page.plot(plot(), HEIGHT);
-        graphics.setFont(Page.TEXT);
-        graphics.setColor(LineStyle.INK);
-        graphics.drawString(
-                "Dotted: 95 % limits. Dashed: 99.8 % limits. Dot: within. Triangle: outside 95 %. Diamond: outside 99.8 %.",
-                Page.MARGIN, page.line());
+        page.write(
+                "Dotted: 95 % limits. Dashed: 99.8 % limits. Dot: within. Triangle: outside 95 %. Diamond: outside 99.8 %.");
     }
 
     private XYPlot plot() {

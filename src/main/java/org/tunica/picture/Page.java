@@ -86,6 +86,13 @@ final class Page {
         return axis;
     }
 
+    /** One line of text. */
+    void write(String says) {
+        graphics.setFont(TEXT);
+        graphics.setColor(LineStyle.INK);
+        graphics.drawString(says, MARGIN, line());
+    }
+
     /** One line that is written by whoever asks, from the base line given. */
     int line() {
         int here = y;

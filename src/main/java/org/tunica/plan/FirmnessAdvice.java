@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tunica.casefile.Criterion;
+import org.tunica.casefile.Room;
 import org.tunica.casefile.Word;
 import org.tunica.knowledge.Standing;
 
@@ -18,8 +19,8 @@ import org.tunica.knowledge.Standing;
  * @param draws number of draws of values and weights
  * @param judgedDraws how many different sets of measurements, each off by its error, went through all rules
  * @param importance the order of criteria the case asks for, the most important first; empty for the usual order
- * @param preferences what that order means and what the patient prefers and what it means for the weights; empty when nothing
- *     is recorded
+ * @param preferences what that order means, whether cost is weighed, what the patient prefers, and what all that means for
+ *     the weights; empty when nothing is recorded
  * @param families in which share of draws some technique of a family leads, largest first
  * @param options of every technique that is ranked in some draw, the most often first leading
  * @param whatWouldChange the smallest change of each single measurement with which another technique would lead, nearest
@@ -57,6 +58,7 @@ public record FirmnessAdvice(
      * @param winShares in which it comes before each other option
      * @param openCriteria of which nothing is known or published, with what is taken instead
      * @param rates the published rates behind its lasting closure
+     * @param costClass that the site gives it, where cost is weighed
      */
     public record Option(
             String technique,
@@ -68,7 +70,8 @@ public record FirmnessAdvice(
             OptionalDouble confidenceFactor,
             List<Share> winShares,
             List<String> openCriteria,
-            List<Rate> rates) {}
+            List<Rate> rates,
+            Optional<Room.CostClass> costClass) {}
 
     /**
      * A published rate of lasting closure.

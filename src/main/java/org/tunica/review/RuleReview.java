@@ -6,7 +6,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.rules.RuleBook;
@@ -111,16 +114,29 @@ public final class RuleReview {
      * @param day the day on which reviews are judged overdue
      */
     public void writeBook(Path folder, Optional<Path> features, LocalDate day) throws IOException {
-
         Files.createDirectories(folder);
-        write(folder, "rule-book", RuleBookPage.TITLE, ruleBook(day));
-        write(folder, "grammar", GrammarPage.TITLE, grammar());
-        write(folder, "hazard-log", HazardLogPage.TITLE, hazardLog(features));
+        for (Map.Entry<String, String> page : pages(features, day).entrySet()) {
+            Files.writeString(folder.resolve(page.getKey()), page.getValue());
+        }
     }
 
-    private static void write(Path folder, String name, String title, String markdown) throws IOException {
-        Files.writeString(folder.resolve(name + ".md"), markdown);
-        Files.writeString(folder.resolve(name + ".html"), HtmlPage.of(title, markdown));
+    /**
+     * The same pages by the names of their files.
+     *
+     * @param features the folder of the scenarios, if it is at hand
+     * @param day the day on which reviews are judged overdue
+     */
+    public SortedMap<String, String> pages(Optional<Path> features, LocalDate day) throws IOException {
+        SortedMap<String, String> pages = new TreeMap<>();
+        page(pages, "rule-book", RuleBookPage.TITLE, ruleBook(day));
+        page(pages, "grammar", GrammarPage.TITLE, grammar());
+        page(pages, "hazard-log", HazardLogPage.TITLE, hazardLog(features));
+        return pages;
+    }
+
+    private static void page(SortedMap<String, String> pages, String name, String title, String markdown) {
+        pages.put(name + ".md", markdown);
+        pages.put(name + ".html", HtmlPage.of(title, markdown));
     }
 
     private Reasoning reasoning() {

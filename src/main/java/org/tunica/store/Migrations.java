@@ -39,6 +39,15 @@ final class Migrations {
         }
     }
 
+    /** The version of the schema as it is now. */
+    static String version(String place, DataSource source) {
+        try {
+            return version(configured(source).load().info().current());
+        } catch (FlywayException e) {
+            throw Trouble.of(place, e);
+        }
+    }
+
     static FluentConfiguration configured(DataSource source) {
         return Flyway.configure()
                 .dataSource(source)

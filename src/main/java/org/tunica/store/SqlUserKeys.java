@@ -9,10 +9,12 @@ final class SqlUserKeys {
 
     private final Pen pen;
     private final Shelf shelf;
+    private final Shelf ends;
 
-    SqlUserKeys(Pen pen, Shelf shelf) {
+    SqlUserKeys(Pen pen, Shelf shelf, Shelf ends) {
         this.pen = pen;
         this.shelf = shelf;
+        this.ends = ends;
     }
 
     UserKey add(Actor by, UserKey key) {
@@ -35,6 +37,28 @@ final class SqlUserKeys {
                     Act.KEY_WITHDRAWN,
                     new UserKey(user, keyId, key.purpose(), key.publicKey(), KeyState.WITHDRAWN));
         });
+    }
+
+    /** A key that is ended already keeps the moment of its end. */
+    UserKey withdraw(Actor by, String user, String keyId, KeyEnd why) {
+        return pen.write(() -> {
+            UserKey key = find(user, keyId)
+                    .filter(found -> found.state() == KeyState.WITHDRAWN)
+                    .orElseGet(() -> withdraw(by, user, keyId));
+            pen.replace(by, Act.KEY_END_TOLD, Table.KEY_WITHDRAWALS, List.of(user, keyId, why.word()));
+            return key;
+        });
+    }
+
+    List<KeptKey> every() {
+        return shelf.many("t.audit_number > 0 order by t.audit_number").stream()
+                .map(kept -> new KeptKey(key(kept), kept.stamp(), end(key(kept))))
+                .toList();
+    }
+
+    private Optional<KeyEnd> end(UserKey key) {
+        return ends.one("t.user_name = ? and t.key_id = ?", key.user(), key.keyId())
+                .map(kept -> Words.of(KeyEnd.class, kept.row().text("reason")));
     }
 
     private UserKey put(Actor by, Act act, UserKey key) {

@@ -114,6 +114,16 @@ final class SqlUsers implements Users {
     }
 
     @Override
+    public UserKey withdrawKey(Actor by, String user, String keyId, KeyEnd why) {
+        return keys.withdraw(by, user, keyId, why);
+    }
+
+    @Override
+    public List<KeptKey> everyKey() {
+        return keys.every();
+    }
+
+    @Override
     public List<UserKey> keys(String user) {
         return keys.of(user);
     }

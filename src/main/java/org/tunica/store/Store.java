@@ -21,6 +21,7 @@ public final class Store implements AutoCloseable {
     private final PastCaseShelf pastCases;
     private final Users users;
     private final FeedbackBook feedback;
+    private final ReleaseShelf releases;
     private final AuditTrail audit;
 
     private Store(Connections connections, String schema, Clock clock) {
@@ -32,9 +33,15 @@ public final class Store implements AutoCloseable {
         this.cases = new SqlCases(pen, shelf(Table.CASES, sql));
         this.documents = new SqlCaseDocuments(pen, shelf(Table.DOCUMENTS, sql), cases);
         this.pastCases = new SqlPastCaseShelf(pen, shelf(Table.PAST_CASES, sql));
-        SqlUserKeys keys = new SqlUserKeys(pen, shelf(Table.USER_KEYS, sql));
+        SqlUserKeys keys = new SqlUserKeys(pen, shelf(Table.USER_KEYS, sql), shelf(Table.KEY_WITHDRAWALS, sql));
         this.users = new SqlUsers(pen, shelf(Table.USERS, sql), keys, clock);
         this.feedback = new SqlFeedbackBook(pen, shelf(Table.FEEDBACK, sql));
+        this.releases = new SqlReleaseShelf(
+                pen,
+                shelf(Table.RELEASES, sql),
+                shelf(Table.RELEASE_STEPS, sql),
+                shelf(Table.RELEASE_SIGNATURES, sql),
+                shelf(Table.SHADOW_RUNS, sql));
         this.audit = new SqlAuditTrail(connections, sql, pen);
     }
 
@@ -83,6 +90,15 @@ public final class Store implements AutoCloseable {
         } catch (PoolInitializationException e) {
             throw Trouble.of(place.shown(), e);
         }
+    }
+
+    /**
+     * Whether the database answers, and its tables are still those this program opened it with.
+     *
+     * @throws StoreUnavailable when it does not answer
+     */
+    public boolean ready() {
+        return Migrations.version(connections.place(), connections.pool()).equals(schema);
     }
 
     /** Does several things in one transaction: all of them are kept, or none. */
@@ -157,6 +173,11 @@ public final class Store implements AutoCloseable {
     /** The feedback on cards. */
     public FeedbackBook feedback() {
         return feedback;
+    }
+
+    /** The releases of rules and knowledge. */
+    public ReleaseShelf releases() {
+        return releases;
     }
 
     /** The audit trail. */

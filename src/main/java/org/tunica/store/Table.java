@@ -79,8 +79,41 @@ record Table(String name, String subject, int keys, List<Column> columns) {
             text("service"),
             text("body"));
 
+    static final Table RELEASES = kept("releases", "release", 1, text("version"), text("digest"), text("files"));
+
+    static final Table RELEASE_STEPS = kept(
+            "release_steps",
+            "release-step",
+            2,
+            text("version"),
+            number("number"),
+            text("kind"),
+            number("from_ms"),
+            text("review_by"),
+            text("reason"));
+
+    static final Table RELEASE_SIGNATURES =
+            kept("release_signatures", "release-signature", 2, text("version"), number("number"), text("body"));
+
+    static final Table KEY_WITHDRAWALS =
+            kept("key_withdrawals", "key-end", 2, text("user_name"), text("key_id"), text("reason"));
+
+    static final Table SHADOW_RUNS =
+            kept("shadow_runs", "shadow-run", 2, text("shadow"), number("number"), text("in_force"), text("body"));
+
     /** Every table whose rows the audit trail tells of; a table stands after those it refers to. */
-    static final List<Table> KEPT = List.of(CASES, DOCUMENTS, PAST_CASES, USERS, USER_KEYS, FEEDBACK);
+    static final List<Table> KEPT = List.of(
+            CASES,
+            DOCUMENTS,
+            PAST_CASES,
+            USERS,
+            USER_KEYS,
+            KEY_WITHDRAWALS,
+            FEEDBACK,
+            RELEASES,
+            RELEASE_STEPS,
+            RELEASE_SIGNATURES,
+            SHADOW_RUNS);
 
     private static Table kept(String name, String subject, int keys, Column... columns) {
         List<Column> all = new ArrayList<>(List.of(columns));

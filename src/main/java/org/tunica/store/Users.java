@@ -46,6 +46,16 @@ public interface Users {
      */
     UserKey withdrawKey(Actor by, String user, String keyId);
 
+    /**
+     * Ends a key and says why; of one that was ended already, says why anew.
+     *
+     * @throws org.tunica.casefile.FaultyInput when there is none of that id
+     */
+    UserKey withdrawKey(Actor by, String user, String keyId, KeyEnd why);
+
+    /** Every key of every user, first to last change. */
+    List<KeptKey> everyKey();
+
     /** The keys of a user, first to last change. */
     List<UserKey> keys(String user);
 }

@@ -9,7 +9,7 @@
  *
  * <p>Entry type: {@link org.tunica.store.Store}; from it the repositories {@link org.tunica.store.Cases}, {@link
  * org.tunica.store.CaseDocuments}, {@link org.tunica.store.PastCaseShelf}, {@link org.tunica.store.Users}, {@link
- * org.tunica.store.FeedbackBook} and {@link org.tunica.store.AuditTrail}. May import {@code casefile}.
+ * org.tunica.store.FeedbackBook}, {@link org.tunica.store.ReleaseShelf} and {@link org.tunica.store.AuditTrail}. May import {@code casefile}.
  */
 @NullMarked
 package org.tunica.store;

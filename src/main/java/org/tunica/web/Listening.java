@@ -16,7 +16,7 @@ public record Listening(String address, int port) {
 
     /** Whether nobody but this machine can ask. */
     boolean isLoopback() {
-        return address.startsWith("127.") || address.equals("::1") || address.equals("localhost");
+        return Loopback.is(address);
     }
 
     static Listening read(FieldReader reader) {

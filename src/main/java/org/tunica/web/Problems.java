@@ -1,17 +1,25 @@
 package org.tunica.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.store.OutOfDate;
+import org.tunica.store.StoreUnavailable;
 
 /** Everything that goes wrong, as RFC 9457 problem details: what the sender can mend is told with its place. */
 @RestControllerAdvice
 final class Problems extends ResponseEntityExceptionHandler {
+    private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
+
     @ExceptionHandler
     ProblemDetail faulty(FaultyInput faulty) {
         ProblemDetail problem = ProblemDetail.forStatusAndDetail(
@@ -26,5 +34,35 @@ final class Problems extends ResponseEntityExceptionHandler {
     @ExceptionHandler
     ProblemDetail unknown(ApiController.UnknownContract unknown) {
         return ProblemDetail.forStatusAndDetail(HttpStatus.NOT_FOUND, "there is no contract of that name");
+    }
+
+    @ExceptionHandler
+    ProblemDetail notThere(NotThere missing) {
+        return ProblemDetail.forStatusAndDetail(
+                HttpStatus.NOT_FOUND, "there is no such " + missing.getMessage() + " here");
+    }
+
+    @ExceptionHandler
+    ProblemDetail outOfDate(OutOfDate late) {
+        return ProblemDetail.forStatusAndDetail(
+                HttpStatus.PRECONDITION_FAILED, late.getMessage() + "; read it again, nothing was written");
+    }
+
+    @ExceptionHandler
+    ProblemDetail unavailable(StoreUnavailable unavailable) {
+        return ProblemDetail.forStatusAndDetail(
+                HttpStatus.SERVICE_UNAVAILABLE, "what is kept cannot be reached now; " + told(unavailable));
+    }
+
+    /** A mistake of this program; its words may hold what was sent, so they are neither answered nor logged. */
+    @ExceptionHandler
+    ProblemDetail failed(Exception failed, HttpServletRequest request) {
+        return ProblemDetail.forStatusAndDetail(HttpStatus.INTERNAL_SERVER_ERROR, "the server failed; " + told(failed));
+    }
+
+    private static String told(Exception failed) {
+        String number = UUID.randomUUID().toString();
+        LOG.error("request failed, number {}", number, failed);
+        return "its log tells more under " + number;
     }
 }

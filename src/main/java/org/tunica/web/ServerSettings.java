@@ -1,6 +1,7 @@
 package org.tunica.web;
 
 import java.util.List;
+import java.util.Optional;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
@@ -11,10 +12,22 @@ import org.tunica.knowledge.YamlText;
  * Everything a site can say of its server. Each part reads its own fields and has its own usual values.
  *
  * @param listening where it listens
+ * @param protection what stands between it and a network
+ * @param signIn how people stay signed in
+ * @param hospital the hospital's accounts, where they are used
+ * @param adviceWithoutSignIn whether programs on this machine may ask for advice and plans, of which nothing is kept,
+ *     without signing in
  * @param recordSystems which record systems may call
  * @param limits how much anyone may ask
  */
-public record ServerSettings(Listening listening, RecordSystems recordSystems, Limits limits) {
+public record ServerSettings(
+        Listening listening,
+        Protection protection,
+        SignInRules signIn,
+        Optional<OpenIdConnect> hospital,
+        boolean adviceWithoutSignIn,
+        RecordSystems recordSystems,
+        Limits limits) {
     /** The word a file of settings must carry under {@code format}. */
     public static final String FORMAT = "tunica-server/1";
 
@@ -30,7 +43,14 @@ public record ServerSettings(Listening listening, RecordSystems recordSystems, L
 
     /** What holds where nobody said anything. */
     public static ServerSettings usual() {
-        return new ServerSettings(Listening.USUAL, RecordSystems.NONE, Limits.USUAL);
+        return new ServerSettings(
+                Listening.USUAL,
+                Protection.NONE,
+                SignInRules.USUAL,
+                Optional.empty(),
+                false,
+                RecordSystems.NONE,
+                Limits.USUAL);
     }
 
     /**
@@ -56,22 +76,69 @@ public record ServerSettings(Listening listening, RecordSystems recordSystems, L
         }
         return new ServerSettings(
                 Listening.read(reader),
+                Protection.read(reader),
+                reader.object("signIn").map(SignInRules::read).orElse(SignInRules.USUAL),
+                reader.object("openIdConnect").map(OpenIdConnect::read),
+                reader.flag("adviceWithoutSignIn").orElse(false),
                 reader.object("recordSystems").map(RecordSystems::read).orElse(RecordSystems.NONE),
                 reader.object("limits").map(Limits::read).orElse(Limits.USUAL));
     }
 
     /** The same settings, listening elsewhere. */
     public ServerSettings with(Listening other) {
-        return new ServerSettings(other, recordSystems, limits);
+        return new ServerSettings(other, protection, signIn, hospital, adviceWithoutSignIn, recordSystems, limits);
     }
 
     /** The same settings, with other record systems. */
     public ServerSettings with(RecordSystems others) {
-        return new ServerSettings(listening, others, limits);
+        return new ServerSettings(listening, protection, signIn, hospital, adviceWithoutSignIn, others, limits);
     }
 
     /** The same settings, with other limits. */
     public ServerSettings with(Limits others) {
-        return new ServerSettings(listening, recordSystems, others);
+        return new ServerSettings(listening, protection, signIn, hospital, adviceWithoutSignIn, recordSystems, others);
+    }
+
+    /** The same settings, protected otherwise. */
+    ServerSettings with(Protection other) {
+        return new ServerSettings(listening, other, signIn, hospital, adviceWithoutSignIn, recordSystems, limits);
+    }
+
+    /** The same settings, with other rules of signing in. */
+    ServerSettings with(SignInRules others) {
+        return new ServerSettings(listening, protection, others, hospital, adviceWithoutSignIn, recordSystems, limits);
+    }
+
+    /** The same settings, with the accounts of a hospital. */
+    ServerSettings with(OpenIdConnect accounts) {
+        return new ServerSettings(
+                listening, protection, signIn, Optional.of(accounts), adviceWithoutSignIn, recordSystems, limits);
+    }
+
+    /** The same settings, and programs on this machine may ask for advice without signing in. */
+    public ServerSettings withAdviceForAll() {
+        return new ServerSettings(listening, protection, signIn, hospital, true, recordSystems, limits);
+    }
+
+    /** Whether users of this server sign in with passwords kept here. */
+    boolean passwords() {
+        return hospital.map(OpenIdConnect::localAccounts).orElse(true);
+    }
+
+    /**
+     * Refuses to listen to a network that nothing keeps others from reading along.
+     *
+     * @throws FaultyInput when the address is no loopback address and neither TLS nor a trusted proxy is named
+     */
+    void checkReach() {
+        if (!listening.isLoopback() && !protection.given()) {
+            throw new FaultyInput(
+                    "settings",
+                    List.of(new Fault(
+                            "address",
+                            "\"" + listening.address() + "\" can be reached from other machines, or is no address:"
+                                    + " passwords and patients' data would cross the network in the clear. Name a key"
+                                    + " store under tls, or the proxy that speaks TLS under trustedProxies")));
+        }
     }
 }

@@ -11,12 +11,24 @@ import org.springframework.context.annotation.PropertySource;
 @EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
 @PropertySource("classpath:web/server.properties")
 @Import({
-    ApiController.class,
-    Problems.class,
     AccessRules.class,
+    ApiController.class,
+    AuditController.class,
+    BodyLimit.class,
     CallerRules.class,
+    CasesController.class,
+    DocumentsController.class,
+    Doors.class,
+    ErrorPages.class,
     HookController.class,
+    PageController.class,
+    Pages.class,
+    PasswordController.class,
+    Problems.class,
+    ProtectedWay.class,
     RecordController.class,
-    BodyLimit.class
+    SessionController.class,
+    UsersController.class,
+    Watching.class
 })
 class WebConfiguration {}

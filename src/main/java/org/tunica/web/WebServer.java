@@ -1,7 +1,8 @@
 package org.tunica.web;
 
 import java.time.Clock;
-import java.util.Map;
+import java.util.Collection;
+import java.util.Optional;
 import org.springframework.beans.factory.support.AbstractBeanDefinition;
 import org.springframework.boot.Banner;
 import org.springframework.boot.builder.SpringApplicationBuilder;
@@ -9,7 +10,11 @@ import org.springframework.boot.web.server.servlet.context.ServletWebServerAppli
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.support.GenericApplicationContext;
+import org.springframework.security.oauth2.client.registration.ClientRegistrationRepository;
+import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 import org.tunica.Tunica;
+import org.tunica.accounts.FirstStart;
+import org.tunica.accounts.GivenLink;
 import org.tunica.store.Store;
 
 /** A server that is up. Closing it lets running requests end first. */
@@ -27,7 +32,7 @@ public final class WebServer implements AutoCloseable {
      * @param clock tells when things happen
      */
     public static WebServer start(Tunica tunica, Store store, ServerSettings settings, Clock clock) {
-        Listening listening = settings.listening();
+        settings.checkReach();
         ApplicationContextInitializer<GenericApplicationContext> frontDoor = context -> {
             context.registerBean(Tunica.class, () -> tunica);
             context.registerBean(
@@ -36,12 +41,56 @@ public final class WebServer implements AutoCloseable {
                     definition -> ((AbstractBeanDefinition) definition).setDestroyMethodName(""));
             context.registerBean(ServerSettings.class, () -> settings);
             context.registerBean(Clock.class, () -> clock);
+            doors(context, settings);
         };
         return new WebServer(new SpringApplicationBuilder(WebConfiguration.class)
                 .bannerMode(Banner.Mode.OFF)
                 .initializers(frontDoor)
-                .properties(Map.of("server.address", listening.address(), "server.port", listening.port()))
+                .registerShutdownHook(false)
+                .logStartupInfo(false)
+                .properties(BootSettings.of(settings))
                 .run());
+    }
+
+    /** The doors this site has: its own passwords, the hospital's accounts, or both. */
+    private static void doors(GenericApplicationContext context, ServerSettings settings) {
+        if (settings.passwords()) {
+            context.registerBean(
+                    LocalSignIn.class,
+                    () -> Doors.localSignIn(
+                            context.getBean(Store.class),
+                            context.getBean(PasswordHashing.class),
+                            settings,
+                            context.getBean(SignInCounts.class),
+                            context.getBean(Clock.class)));
+        }
+        settings.hospital().ifPresent(hospital -> {
+            context.registerBean(ClientRegistrationRepository.class, () -> HospitalSignIn.registrations(hospital));
+            context.registerBean(
+                    HospitalSignIn.class,
+                    () -> new HospitalSignIn(
+                            hospital, context.getBean(Store.class).audit(), context.getBean(SignInCounts.class)));
+        });
+    }
+
+    /** A link that makes the first administrator, when nobody is known yet and users of this server may sign in. */
+    public Optional<GivenLink> firstLink() {
+        return context.getBean(ServerSettings.class).passwords()
+                ? context.getBean(FirstStart.class).link()
+                : Optional.empty();
+    }
+
+    /** Every place where an address is tied to what answers it. */
+    Collection<RequestMappingInfoHandlerMapping> mappings() {
+        return context.getBeansOfType(RequestMappingInfoHandlerMapping.class).values();
+    }
+
+    /** Its address for somebody on this machine, without a path. */
+    public String address() {
+        ServerSettings settings = context.getBean(ServerSettings.class);
+        String host = settings.listening().address();
+        return (settings.protection().tls().isPresent() ? "https://" : "http://")
+                + (host.contains(":") ? "[" + host + "]" : host) + ":" + port();
     }
 
     /** The port it listens on. */

@@ -1,10 +1,8 @@
 package org.tunica.casefile;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
@@ -16,6 +14,7 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.lifecycle.AfterContainer;
 import org.tunica.CaseTree;
+import org.tunica.Damage;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
 import tools.jackson.databind.JsonNode;
@@ -109,17 +108,12 @@ class CaseFuzzTest {
             read++;
         } catch (FaultyInput e) {
             refused++;
-            assertFalse(e.faults().isEmpty());
-            e.faults().forEach(fault -> {
-                assertTrue(fault.place().startsWith("$"), fault::toString);
-                assertFalse(fault.says().isBlank(), fault::toString);
-            });
+            Damage.isTold(e.faults());
         }
     }
 
     private static void change(JsonNode tree, Random random) {
-        List<JsonNode> holders = new ArrayList<>();
-        collect(tree, holders);
+        List<JsonNode> holders = Damage.holders(tree);
         JsonNode holder = holders.get(random.nextInt(holders.size()));
         if (holder instanceof ObjectNode object && !object.isEmpty()) {
             changeField(object, random);
@@ -163,12 +157,5 @@ class CaseFuzzTest {
 
     private static JsonNode oddValue(Random random) {
         return JSON.readTree(ODD_VALUES.get(random.nextInt(ODD_VALUES.size())));
-    }
-
-    private static void collect(JsonNode node, List<JsonNode> holders) {
-        if (node.isObject() || node.isArray()) {
-            holders.add(node);
-            node.forEach(child -> collect(child, holders));
-        }
     }
 }

@@ -107,6 +107,37 @@ class CaseReaderTest {
     }
 
     @Test
+    void costClassesAreReadByTechnique() {
+        Room.CostClasses classes = read(sound().set("room.costClasses.low", List.of("adhesive"))
+                        .set("room.costClasses.high", List.of("laser-1470-radial")))
+                .room()
+                .costClasses()
+                .orElseThrow();
+        assertEquals(Optional.of(Room.CostClass.LOW), classes.of("adhesive"));
+        assertEquals(Optional.of(Room.CostClass.HIGH), classes.of("laser-1470-radial"));
+        assertEquals(Optional.empty(), classes.of("steam"));
+        assertEquals(Optional.empty(), read(sound()).room().costClasses());
+    }
+
+    @Test
+    void everyFaultOfCostClassesAtOnce() {
+        CaseTree tree = sound().set("room.costClasses.low", List.of("adhesive", "adhesif"))
+                .set("room.costClasses.middling", "adhesive")
+                .set("room.costClasses.high", List.of("adhesive"))
+                .set("room.costClasses.midling", List.of());
+        assertEquals(
+                List.of(
+                        "$.room.costClasses.low[1]",
+                        "$.room.costClasses.middling",
+                        "$.room.costClasses.high",
+                        "$.room.costClasses.midling"),
+                faults(tree.bytes()).stream().map(says -> says.split(": ")[0]).toList());
+        assertTrue(faults(tree.bytes())
+                .contains("$.room.costClasses.high: \"adhesive\" stands in another class already;"
+                        + " a technique has one cost class"));
+    }
+
+    @Test
     void zeroIsAMeasurement_whereTheRangeAllowsIt() {
         Segment segment = read(sound().set(SEGMENT + "nerve.gapMm", 0).set(SEGMENT + "topToDeepJunctionCm", 0))
                 .limbs()

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.Example;
@@ -13,7 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.lifecycle.AfterContainer;
-import org.tunica.casefile.Fault;
+import org.tunica.Damage;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import tools.jackson.databind.JsonNode;
@@ -85,7 +84,7 @@ class RecordFuzzTest {
             Sent sent = Sent.of(request);
             translated(bytes(sent.record()));
         } catch (FaultyInput e) {
-            plain(e.faults());
+            Damage.isTold(e.faults());
         }
     }
 
@@ -100,7 +99,7 @@ class RecordFuzzTest {
             HookFeedback feedback = HookFeedback.read("feedback", bytes(tree));
             assertTrue(feedback.equals(HookFeedback.read("again", bytes(feedback.toJson()))), feedback::toString);
         } catch (FaultyInput e) {
-            plain(e.faults());
+            Damage.isTold(e.faults());
         }
     }
 
@@ -152,22 +151,12 @@ class RecordFuzzTest {
             translated.unused().forEach(one -> assertFalse(one.reason().isBlank(), one::toString));
         } catch (FaultyInput e) {
             refused++;
-            plain(e.faults());
+            Damage.isTold(e.faults());
         }
     }
 
-    private static void plain(List<Fault> faults) {
-        assertFalse(faults.isEmpty());
-        assertTrue(faults.size() <= Faults.MOST + 1);
-        faults.forEach(fault -> {
-            assertTrue(fault.place().startsWith("$"), fault::toString);
-            assertFalse(fault.says().isBlank(), fault::toString);
-        });
-    }
-
     private static void change(JsonNode tree, Random random) {
-        List<JsonNode> holders = new ArrayList<>();
-        collect(tree, holders);
+        List<JsonNode> holders = Damage.holders(tree);
         JsonNode holder = holders.get(random.nextInt(holders.size()));
         if (holder instanceof ObjectNode object && !object.isEmpty()) {
             List<String> names = List.copyOf(object.propertyNames());
@@ -194,12 +183,5 @@ class RecordFuzzTest {
 
     private static JsonNode odd(Random random) {
         return DemoSite.JSON.readTree(ODD_VALUES.get(random.nextInt(ODD_VALUES.size())));
-    }
-
-    private static void collect(JsonNode node, List<JsonNode> holders) {
-        if (node.isContainer()) {
-            holders.add(node);
-            node.forEach(child -> collect(child, holders));
-        }
     }
 }

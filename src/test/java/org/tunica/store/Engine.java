@@ -13,7 +13,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 public enum Engine {
     SQLITE {
         @Override
-        String freshPlace(Path folder) {
+        public String freshPlace(Path folder) {
             return folder.resolve("data-" + COUNT.incrementAndGet()).toString();
         }
 
@@ -24,7 +24,7 @@ public enum Engine {
     },
     POSTGRESQL {
         @Override
-        String freshPlace(Path folder) throws SQLException {
+        public String freshPlace(Path folder) throws SQLException {
             String name = "store" + COUNT.incrementAndGet();
             execute(Postgres.RUNNING.getJdbcUrl("postgres", "postgres"), "create database " + name);
             return Postgres.RUNNING.getJdbcUrl("postgres", name);
@@ -39,7 +39,7 @@ public enum Engine {
     private static final AtomicInteger COUNT = new AtomicInteger();
 
     /** A place that nothing was ever kept in. */
-    abstract String freshPlace(Path folder) throws SQLException;
+    public abstract String freshPlace(Path folder) throws SQLException;
 
     /** The way around the program that somebody else has. */
     abstract String url(String place);

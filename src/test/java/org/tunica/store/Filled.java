@@ -1,6 +1,7 @@
 package org.tunica.store;
 
 import java.time.Duration;
+import java.util.Optional;
 import java.util.Set;
 
 /** A store with something of every kind in it, all invented. */
@@ -10,7 +11,7 @@ final class Filled {
 
     private Filled() {}
 
-    /** Seventeen rows of the trail; the tests that tamper know their order. */
+    /** Twenty-three rows of the trail; the tests that tamper know their order. */
     static void fill(Store store) {
         store.users().save(ANNA, User.fresh("anna", Set.of(Role.SPECIALIST), "{hash}one"));
         store.cases().save(ANNA, "larkspur-11", Cases.NONE, "{\"v\":1}");
@@ -26,6 +27,14 @@ final class Filled {
         store.users().addKey(ANNA, new UserKey("anna", "k1", "sign-release", "MCowBQYDK2VwAyEA"));
         store.users().signInFailed("anna", 5, Duration.ofMinutes(15));
         store.feedback().keep(ANNA, new HookFeedback("plan", "card-1", "accepted", SteppingClock.START, "{}"));
+        store.users().withdrawKey(ANNA, "anna", "k1", KeyEnd.LOST);
+        store.releases().add(ANNA, "1.0.0", "sha256:" + "0".repeat(64), "5:a.txt,2:é\n,");
+        store.releases()
+                .step(
+                        ANNA,
+                        new NewStep("1.0.0", Act.RELEASE_BUILT, SteppingClock.START, Optional.empty(), "é 'first'"));
+        store.releases().sign(ANNA, Act.RELEASE_SIGNED, "1.0.0", "{\"value\":\"é\"}");
+        store.releases().shadowRun(ANNA, "1.0.0", "0.9.0", "{}");
         store.audit().note(ANNA, Act.VIEWED, new Subject("case", "larkspur-11/2"));
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -199,6 +200,63 @@ class StoreContractTest {
                     users.keys("anna"));
             assertEquals(List.of(), store.audit().verify().faults());
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whyAKeyEnded_isToldAndMayTurnOutWorse(Engine engine) throws SQLException {
+        try (Store store = open(engine)) {
+            Users users = store.users();
+            users.save(BEN, User.fresh("anna", Set.of(), ""));
+            users.addKey(BEN, new UserKey("anna", "k1", "sign-release", "MCowBQYDK2VwAyEA"));
+            assertEquals(Optional.empty(), users.everyKey().get(0).end());
+            users.withdrawKey(BEN, "anna", "k1", KeyEnd.NO_LONGER_USED);
+            KeptKey ended = users.everyKey().get(0);
+            assertEquals(Optional.of(KeyEnd.NO_LONGER_USED), ended.end());
+            users.withdrawKey(BEN, "anna", "k1", KeyEnd.COMPROMISED);
+            KeptKey worse = users.everyKey().get(0);
+            assertEquals(Optional.of(KeyEnd.COMPROMISED), worse.end());
+            assertEquals(ended.stamp(), worse.stamp(), "it ended when it ended");
+            assertThrows(FaultyInput.class, () -> users.withdrawKey(BEN, "anna", "k2", KeyEnd.LOST));
+            assertEquals(List.of(), store.audit().verify().faults());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aRelease_isKeptOnceWithItsStepsAndSignaturesInOrder(Engine engine) throws SQLException {
+        String digest = "sha256:" + "0".repeat(64);
+        try (Store store = open(engine)) {
+            ReleaseShelf shelf = store.releases();
+            KeptRelease kept = shelf.add(ANNA, "1.0.0", digest, "5:a.txt,2:é\n,");
+            shelf.add(ANNA, "1.1.0", digest, "");
+            assertEquals(Optional.of(kept), shelf.one("1.0.0"));
+            assertEquals(Optional.empty(), shelf.one("2.0.0"));
+            assertThrows(OutOfDate.class, () -> shelf.add(BEN, "1.0.0", digest, ""));
+            assertThrows(FaultyInput.class, () -> shelf.add(BEN, "next", digest, ""));
+            Instant later = SteppingClock.START.plusSeconds(86_400);
+            KeptStep built = shelf.step(ANNA, step("1.0.0", Act.RELEASE_BUILT, later));
+            KeptStep other = shelf.step(BEN, step("1.1.0", Act.RELEASE_BUILT, later));
+            KeptStep sent = shelf.step(BEN, step("1.0.0", Act.RELEASE_SUBMITTED, later));
+            assertEquals(List.of(built, other, sent), shelf.steps());
+            assertThrows(FaultyInput.class, () -> shelf.step(BEN, step("2.0.0", Act.RELEASE_BUILT, later)));
+            KeptSignature first = shelf.sign(ANNA, Act.REPLAY_ACKNOWLEDGED, "1.0.0", "{\"a\":1}");
+            KeptSignature second = shelf.sign(BEN, Act.RELEASE_SIGNED, "1.0.0", "{\"a\":1}");
+            assertEquals(List.of(first, second), shelf.signatures("1.0.0"));
+            assertEquals(List.of(), shelf.signatures("1.1.0"));
+            KeptShadowRun run = shelf.shadowRun(BEN, "1.1.0", "1.0.0", "{}");
+            assertEquals(List.of(run), shelf.shadowRuns("1.1.0"));
+            assertEquals(
+                    List.of("shadow-compared", "release-signed", "replay-acknowledged", "release-submitted"),
+                    store.audit().newest(Page.newest(4)).stream()
+                            .map(AuditRow::act)
+                            .toList());
+            assertEquals(List.of(), store.audit().verify().faults());
+        }
+    }
+
+    private static NewStep step(String version, Act act, Instant from) {
+        return new NewStep(version, act, from, Optional.of(LocalDate.of(2027, 3, 1)), "é 'why'");
     }
 
     @ParameterizedTest

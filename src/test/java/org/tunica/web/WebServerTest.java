@@ -43,7 +43,8 @@ class WebServerTest {
     static void start() {
         Clock clock = Clock.systemUTC();
         store = Store.open(folder.toString(), clock);
-        server = WebServer.start(TUNICA, store, ServerSettings.usual().with(new Listening("127.0.0.1", 0)), clock);
+        ServerSettings settings = ServerSettings.usual().with(new Listening("127.0.0.1", 0));
+        server = WebServer.start(TUNICA, store, settings.withAdviceForAll(), clock);
     }
 
     @AfterAll
@@ -95,11 +96,28 @@ class WebServerTest {
 
     @Test
     void whatIsNotAllowed_isRefusedWithoutDetail() throws Exception {
-        for (String path : new String[] {"/", "/server/env", "/server/prometheus", "/nothing", "/api/../server/env"}) {
+        for (String path : new String[] {"/server/env", "/nothing", "/server", "/api/cases/../../server/env"}) {
             HttpResponse<String> answer = get(path);
-            assertTrue(answer.statusCode() == 403 || answer.statusCode() == 401, path + " " + answer.statusCode());
+            assertTrue(answer.statusCode() == 400 || answer.statusCode() == 401, path + " " + answer.statusCode());
             assertFalse(answer.body().contains("Exception"), answer.body());
         }
+    }
+
+    @Test
+    void adviceWithoutSignIn_isForProgramsOnThisMachine() throws Exception {
+        byte[] json = Files.readAllBytes(CASE);
+        HttpRequest.Builder page = at("/api/advice")
+                .header("Content-Type", "application/json")
+                .header("Origin", "http://page.example")
+                .POST(BodyPublishers.ofByteArray(json));
+        assertEquals(401, CLIENT.send(page.build(), BodyHandlers.ofString()).statusCode());
+    }
+
+    @Test
+    void metrics_areToldOnThisMachine() throws Exception {
+        HttpResponse<String> metrics = get("/server/prometheus");
+        assertEquals(200, metrics.statusCode());
+        assertTrue(metrics.body().contains("tunica_sign_in_total{result=\"refused\"}"), metrics.body());
     }
 
     @Test

@@ -1,0 +1,86 @@
+package org.tunica.cli;
+
+import java.time.Clock;
+import org.tunica.governance.Manifest;
+import org.tunica.releases.Engines;
+import org.tunica.releases.KeyDesk;
+import org.tunica.releases.Program;
+import org.tunica.releases.ReleaseDesk;
+import org.tunica.releases.ReleaseRecords;
+import org.tunica.releases.SigningDesk;
+import org.tunica.store.Actor;
+import org.tunica.store.Store;
+
+/** The releases of a place while a command looks at them. */
+final class OpenReleases implements AutoCloseable {
+    /** A person at the machine itself. */
+    static final Actor BY = new Actor(DataPlace.ACTOR);
+
+    private final Store store;
+    private final Clock clock;
+
+    private OpenReleases(Store store, Clock clock) {
+        this.store = store;
+        this.clock = clock;
+    }
+
+    /** @throws org.tunica.casefile.FaultyInput when nothing is kept there */
+    static OpenReleases at(String place) {
+        Clock clock = Clock.systemUTC();
+        return new OpenReleases(Store.existing(place, clock), clock);
+    }
+
+    /** The same for a place that is made when it is not there. */
+    static OpenReleases made(String place) {
+        Clock clock = Clock.systemUTC();
+        return new OpenReleases(Store.open(place, clock), clock);
+    }
+
+    Store store() {
+        return store;
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    ReleaseRecords records() {
+        return new ReleaseRecords(store);
+    }
+
+    ReleaseDesk desk() {
+        return new ReleaseDesk(store, clock);
+    }
+
+    SigningDesk signing() {
+        return new SigningDesk(store, clock);
+    }
+
+    KeyDesk keys() {
+        return new KeyDesk(store);
+    }
+
+    Engines engines() {
+        return new Engines(records(), clock, Program.running());
+    }
+
+    ReleaseText text() {
+        return new ReleaseText(records().timeline(), clock.instant());
+    }
+
+    /** Where a release stands, on one line. */
+    String line(String version) {
+        return text().line(records().story(version));
+    }
+
+    /** All that is known of a release. */
+    String shown(String version) {
+        Manifest manifest = records().release(version).files().manifest();
+        return text().one(records().story(version), manifest, records().signOff(manifest));
+    }
+
+    @Override
+    public void close() {
+        store.close();
+    }
+}

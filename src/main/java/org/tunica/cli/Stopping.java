@@ -1,0 +1,39 @@
+package org.tunica.cli;
+
+import java.util.concurrent.CountDownLatch;
+
+/**
+ * Waits until the process is told to end, and lets it end only after everything was closed in order: requests first, then
+ * what is kept, then what was kept for this run alone.
+ */
+final class Stopping implements AutoCloseable {
+    private final CountDownLatch asked = new CountDownLatch(1);
+    private final CountDownLatch closed = new CountDownLatch(1);
+
+    private Stopping() {}
+
+    /** Listens for it from now on. */
+    static Stopping whenAsked() {
+        Stopping stopping = new Stopping();
+        Runtime.getRuntime().addShutdownHook(new Thread(stopping::letClose, "stopping"));
+        return stopping;
+    }
+
+    private void letClose() {
+        asked.countDown();
+        try {
+            closed.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    void await() throws InterruptedException {
+        asked.await();
+    }
+
+    @Override
+    public void close() {
+        closed.countDown();
+    }
+}

@@ -1,0 +1,142 @@
+package org.tunica.drawing;
+
+import java.util.List;
+import org.tunica.casefile.Limb;
+import org.tunica.casefile.Segment;
+
+/** The schematic leg as SVG: two views side by side, each segment as thick as it is wide, with its words. */
+final class LegDrawing {
+    private static final double VIEW = 460;
+    private static final double LEG = 200;
+    private static final double HEIGHT = 680;
+    private static final double LABELS = 204;
+    private static final double LEAST_GAP = 34;
+
+    /** Pixels a millimetre of lumen is drawn wide. */
+    private static final double PX_PER_MM = 1.1;
+
+    private static final double UNKNOWN_WIDTH = 2;
+    private static final Svg.Look SKIN = Svg.Look.outlined("leg", "#FAF6F0", "#777777");
+    private static final Svg.Look VEIN = Svg.Look.outlined("vein", "none", "#0072B2");
+    private static final Svg.Look VEIN_UNKNOWN = Svg.Look.dashed("vein unknown", "#0072B2", "2 5");
+    private static final Svg.Look LEADER = Svg.Look.dashed("leader", "#777777", "1 3");
+
+    private static final Svg.Look SIGN = Svg.Look.outlined("sign", "none", "#AAAAAA");
+
+    /** Corners of a right leg from the front, its inner side to the right, in pixels. */
+    private static final double[][] OUTLINE = {
+        {30, 24},
+        {26, 90},
+        {36, 200},
+        {54, 300},
+        {56, 345},
+        {44, 420},
+        {60, 520},
+        {74, 590},
+        {56, 640},
+        {66, 654},
+        {112, 656},
+        {128, 640},
+        {122, 590},
+        {136, 520},
+        {152, 420},
+        {138, 345},
+        {142, 300},
+        {160, 200},
+        {166, 110},
+        {150, 84},
+        {90, 40}
+    };
+
+    private final LegMap map;
+
+    LegDrawing(LegMap map) {
+        this.map = map;
+    }
+
+    String svg() {
+        String says = "Schematic " + map.side() + " leg. " + String.join(" ", map.sentences());
+        return Svg.of("leg-map", 2 * VIEW, HEIGHT, says, svg -> {
+            view(svg, 0, "from the front", segments(false));
+            view(svg, VIEW, "from behind", segments(true));
+            svg.text(
+                    "note",
+                    Svg.Anchor.START,
+                    0,
+                    HEIGHT - 6,
+                    "Schematic, thickness as the lumen recorded; no map of this"
+                            + " person. Dotted: width not recorded.");
+        });
+    }
+
+    private List<Segment> segments(boolean behind) {
+        return map.limb().segments().stream()
+                .filter(segment -> LegPath.behind(segment) == behind)
+                .toList();
+    }
+
+    private void view(Svg svg, double left, String from, List<Segment> segments) {
+        boolean mirrored = (map.limb().side() == Limb.Side.LEFT) != from.endsWith("behind");
+        svg.text("view", Svg.Anchor.START, left, 16, map.side() + " leg, " + from);
+        svg.path(SKIN, outline(left, mirrored), 1.4);
+        svg.path(SIGN, knee(left, mirrored, from.endsWith("behind")), 1.2);
+        double free = 0;
+        for (Segment segment : segments.stream()
+                .sorted((a, b) -> Double.compare(middle(a).y(), middle(b).y()))
+                .toList()) {
+            free = segment(svg, segment, left, mirrored, free);
+        }
+    }
+
+    private double segment(Svg svg, Segment segment, double left, boolean mirrored, double free) {
+        StringBuilder path = new StringBuilder();
+        for (LegPath.Point point : LegPath.of(segment)) {
+            path.append(path.length() == 0 ? "M" : "L")
+                    .append(Svg.px(x(point.x(), left, mirrored)))
+                    .append(' ')
+                    .append(Svg.px(point.y()));
+        }
+        boolean known = segment.lumenDiameterMm().isPresent();
+        double width = known ? segment.lumenDiameterMm().getAsDouble() * PX_PER_MM : UNKNOWN_WIDTH;
+        svg.path(known ? VEIN : VEIN_UNKNOWN, path.toString(), width);
+        LegPath.Point at = middle(segment);
+        double y = Math.max(at.y(), free + LEAST_GAP);
+        svg.line(LEADER, x(at.x(), left, mirrored), at.y(), left + LABELS - 4, y - 4);
+        svg.text("segment", Svg.Anchor.START, left + LABELS, y, map.label(segment));
+        svg.text("choice", Svg.Anchor.START, left + LABELS, y + 15, map.says().getOrDefault(segment.ref(), ""));
+        return y;
+    }
+
+    private static LegPath.Point middle(Segment segment) {
+        List<LegPath.Point> points = LegPath.of(segment);
+        return points.get(points.size() / 2);
+    }
+
+    private static double x(double x, double left, boolean mirrored) {
+        return left + (mirrored ? LEG - x : x);
+    }
+
+    /** The outline of a right leg from the front, its inner side to the right: round curves through the corners' middles. */
+    private static String outline(double left, boolean mirrored) {
+        StringBuilder path = new StringBuilder();
+        int corners = OUTLINE.length;
+        for (int i = 0; i <= corners; i++) {
+            double[] at = OUTLINE[i % corners];
+            double[] next = OUTLINE[(i + 1) % corners];
+            String between = Svg.px(x((at[0] + next[0]) / 2, left, mirrored)) + " " + Svg.px((at[1] + next[1]) / 2);
+            path.append(i == 0 ? "M" : "Q" + Svg.px(x(at[0], left, mirrored)) + " " + Svg.px(at[1]) + " ")
+                    .append(between);
+        }
+        return path.append('Z').toString();
+    }
+
+    /** What tells front from back: the kneecap, or the crease behind the knee. */
+    private static String knee(double left, boolean mirrored, boolean behind) {
+        String from = Svg.px(x(78, left, mirrored)) + " ";
+        String to = Svg.px(x(118, left, mirrored)) + " ";
+        String middle = Svg.px(x(98, left, mirrored)) + " ";
+        return behind
+                ? "M" + from + "334Q" + middle + "342 " + to + "334"
+                : "M" + from + "326Q" + middle + "296 " + to + "326Q" + middle + "362 " + from + "326Z";
+    }
+}

@@ -1,0 +1,24 @@
+package org.tunica.governance;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** SHA-256 of a text in UTF-8, written {@code sha256:} and 64 hexadecimal digits. */
+final class Digest {
+    private Digest() {}
+
+    static String of(String text) {
+        return of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static String of(byte[] bytes) {
+        try {
+            MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
+            return "sha256:" + HexFormat.of().formatHex(sha256.digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

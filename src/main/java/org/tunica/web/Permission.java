@@ -1,0 +1,53 @@
+package org.tunica.web;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.springframework.http.HttpMethod;
+import org.tunica.casefile.Word;
+import org.tunica.store.Role;
+
+/**
+ * Who may use an address.
+ *
+ * @param pattern of the path
+ * @param roles of which one is needed
+ */
+record Permission(HttpMethod method, String pattern, Set<Role> roles) {
+    private static final Set<Role> ALL_BUT_ADMINISTRATOR = EnumSet.complementOf(EnumSet.of(Role.ADMINISTRATOR));
+
+    /** What people may do, by role; the first that fits counts, and what fits none is refused. */
+    static final List<Permission> OF_PEOPLE = List.of(
+            of(HttpMethod.POST, "/api/advice", ALL_BUT_ADMINISTRATOR),
+            of(HttpMethod.POST, "/api/plan", ALL_BUT_ADMINISTRATOR),
+            of(HttpMethod.GET, "/api/cases/**", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),
+            of(HttpMethod.PUT, "/api/cases/*", Set.of(Role.SPECIALIST)),
+            of(HttpMethod.POST, "/api/cases/*/*", Set.of(Role.SPECIALIST)),
+            of(HttpMethod.GET, "/api/audit/**", Set.of(Role.ADMINISTRATOR, Role.SAFETY_OFFICER)),
+            of(HttpMethod.GET, "/api/users/**", Set.of(Role.ADMINISTRATOR)),
+            of(HttpMethod.PUT, "/api/users/*", Set.of(Role.ADMINISTRATOR)),
+            of(HttpMethod.POST, "/api/users/*/link", Set.of(Role.ADMINISTRATOR)));
+
+    /** Every role, as the rules of access spell it. */
+    static final Set<String> ROLES =
+            Arrays.stream(Role.values()).map(Word::word).collect(Collectors.toSet());
+
+    Permission {
+        roles = Set.copyOf(roles);
+    }
+
+    private static Permission of(HttpMethod method, String pattern, Set<Role> roles) {
+        return new Permission(method, pattern, roles);
+    }
+
+    String[] authorities() {
+        return roles.stream().map(Word::word).toArray(String[]::new);
+    }
+
+    /** Whether somebody with these authorities may. */
+    boolean allows(Set<String> authorities) {
+        return Arrays.stream(authorities()).anyMatch(authorities::contains);
+    }
+}

@@ -1,0 +1,15 @@
+package org.tunica.web;
+
+import java.util.List;
+
+/**
+ * The page after signing in: what is here.
+ *
+ * @param roles of the reader
+ * @param places open to the reader
+ * @param ownPassword whether the reader has a password of this server
+ */
+record StartPage(Frame frame, List<String> roles, List<Place> places, boolean ownPassword) {
+    /** An address and what it does. */
+    record Place(String address, String says) {}
+}

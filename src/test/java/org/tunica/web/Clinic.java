@@ -1,0 +1,73 @@
+package org.tunica.web;
+
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.tunica.Tunica;
+import org.tunica.store.Actor;
+import org.tunica.store.Role;
+import org.tunica.store.Store;
+import org.tunica.store.User;
+
+/** A running server of an invented clinic, with users of every role. */
+final class Clinic implements AutoCloseable {
+    static final String PASSWORD = "seven quiet herons";
+
+    /** Cheap hashes: a test signs in often. */
+    static final SignInRules RULES = new SignInRules(
+            3,
+            Duration.ofMinutes(15),
+            Duration.ofMinutes(15),
+            Duration.ofHours(12),
+            Duration.ofHours(24),
+            Duration.ofHours(1),
+            4);
+
+    private static final String HASH = new PasswordHashing(4).of(PASSWORD);
+    private static final Actor SETTING_UP = new Actor("command-line");
+
+    final MovableClock clock = new MovableClock();
+    final Store store;
+    final WebServer server;
+
+    private Clinic(String place, UnaryOperator<ServerSettings> settings) {
+        this.store = Store.open(place, clock);
+        this.server = WebServer.start(Tunica.shipped(), store, settings.apply(usual()), clock);
+    }
+
+    static Clinic open(Path folder) {
+        return at(folder.toString(), settings -> settings);
+    }
+
+    static Clinic at(String place, UnaryOperator<ServerSettings> settings) {
+        return new Clinic(place, settings);
+    }
+
+    static ServerSettings usual() {
+        return ServerSettings.usual().with(new Listening("127.0.0.1", 0)).with(RULES);
+    }
+
+    /** A user of this name with {@link #PASSWORD}. */
+    User user(String name, Role... roles) {
+        return store.users().save(SETTING_UP, User.fresh(name, Set.of(roles), HASH));
+    }
+
+    /** A browser that has signed in as somebody. */
+    Browser signedIn(String name) throws Exception {
+        Browser browser = browser();
+        browser.signIn(name, PASSWORD);
+        return browser;
+    }
+
+    Browser browser() {
+        return new Browser(URI.create("http://127.0.0.1:" + server.port()));
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        store.close();
+    }
+}

@@ -1,0 +1,215 @@
+package org.tunica.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.InputStream;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.KeyStore;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import javax.net.ssl.SSLContext;
+import javax.net.ssl.TrustManagerFactory;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tunica.casefile.FaultyInput;
+import org.tunica.store.Role;
+
+/** What stands between the server and a network, asked over real sockets. */
+class ProtectionTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void addressOthersCanReach_isRefusedWithoutProtection() {
+        FaultyInput refused =
+                assertThrows(FaultyInput.class, () -> open(settings -> settings.with(new Listening("0.0.0.0", 0))));
+        assertTrue(refused.getMessage().contains("would cross the network in the clear"), refused.getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"localhost", "127.0.0.1", "localhost:99", "[::1]", "tunica.clinic.example"})
+    void ownName_isAnswered(String host) throws Exception {
+        try (Clinic clinic = open(ProtectionTest::named)) {
+            assertEquals("HTTP/1.1 200", status(clinic, "/sign-in", "Host: " + host));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "evil.example",
+                "127.0.0.1.evil.example",
+                "localhost.evil.example",
+                "10.0.0.1",
+                "tunica.clinic.example.evil"
+            })
+    void nameOfSomebodyElse_isRefused(String host) throws Exception {
+        try (Clinic clinic = open(ProtectionTest::named)) {
+            assertEquals("HTTP/1.1 400", status(clinic, "/sign-in", "Host: " + host));
+        }
+    }
+
+    @Test
+    void forwardedWords_countFromNobodyUnasked() throws Exception {
+        try (Clinic clinic = open(settings -> settings)) {
+            assertEquals(
+                    "HTTP/1.1 400", status(clinic, "/sign-in", "Host: evil.example", "X-Forwarded-Host: localhost"));
+            String page = raw(clinic, "/sign-in", "Host: localhost", "X-Forwarded-Proto: https");
+            assertFalse(page.contains("Strict-Transport-Security"), page);
+            assertEquals(
+                    "HTTP/1.1 200",
+                    status(clinic, "/server/prometheus", "Host: localhost", "X-Forwarded-For: 192.0.2.9"));
+        }
+    }
+
+    @Test
+    void trustedProxy_speaksForItsClients() throws Exception {
+        try (Clinic clinic = open(ProtectionTest::behindProxy)) {
+            String host = "Host: tunica.clinic.example";
+            String far = "X-Forwarded-For: 192.0.2.9";
+            String page = raw(clinic, "/sign-in", host, far, "X-Forwarded-Proto: https");
+            assertTrue(page.startsWith("HTTP/1.1 200"), page);
+            assertTrue(page.contains("Strict-Transport-Security"), page);
+            assertTrue(page.contains("__Host-tunica="), page);
+            assertTrue(page.contains("Secure"), page);
+            assertEquals("HTTP/1.1 403", status(clinic, "/sign-in", host, far));
+            assertEquals("HTTP/1.1 401", status(clinic, "/server/prometheus", host, far, "X-Forwarded-Proto: https"));
+        }
+    }
+
+    @Test
+    void clientOfAProxy_cannotPassForThisMachine() throws Exception {
+        try (Clinic clinic = open(ProtectionTest::behindProxy)) {
+            assertEquals(
+                    "HTTP/1.1 403",
+                    status(clinic, "/sign-in", "Host: tunica.clinic.example", "X-Forwarded-For: 127.0.0.1, 192.0.2.9"));
+        }
+    }
+
+    @Test
+    void anotherMachine_isRefusedInTheClear() throws Exception {
+        InetAddress own = NetworkInterface.networkInterfaces()
+                .flatMap(NetworkInterface::inetAddresses)
+                .filter(address -> address.isSiteLocalAddress() && address.getAddress().length == 4)
+                .findFirst()
+                .orElse(InetAddress.getLoopbackAddress());
+        Assumptions.assumeFalse(own.isLoopbackAddress(), "this machine has no other address");
+        try (Clinic clinic = open(settings -> behindProxy(settings).with(new Listening("0.0.0.0", 0)))) {
+            try (Socket socket = new Socket(own, clinic.server.port(), own, 0)) {
+                assertTrue(
+                        ask(socket, "/sign-in", "Host: tunica.clinic.example").startsWith("HTTP/1.1 403"));
+            }
+        }
+    }
+
+    /** A certificate made by the platform's own tool, trusted by the client alone. */
+    @Test
+    void tls_isSpokenAndNothingElse() throws Exception {
+        Path keys = keyStore();
+        Protection.Tls tls = new Protection.Tls(
+                keys.toString(), keys.resolveSibling("password").toString());
+        Protection protection = new Protection(Set.of(), Optional.of(tls), List.of());
+        try (Clinic clinic = open(settings -> settings.with(protection).with(new Listening("0.0.0.0", 0)))) {
+            clinic.user("rosa", Role.SPECIALIST);
+            HttpClient client =
+                    HttpClient.newBuilder().sslContext(trusting(keys)).build();
+            HttpResponse<String> page = client.send(
+                    HttpRequest.newBuilder(URI.create("https://localhost:" + clinic.server.port() + "/sign-in"))
+                            .build(),
+                    HttpResponse.BodyHandlers.ofString());
+            assertEquals(200, page.statusCode());
+            String cookie = page.headers().firstValue("Set-Cookie").orElseThrow();
+            assertTrue(cookie.startsWith("__Host-tunica=") && cookie.contains("Secure"), cookie);
+            assertTrue(page.headers().firstValue("Strict-Transport-Security").isPresent());
+            assertEquals("HTTP/1.1 400", status(clinic, "/sign-in", "Host: localhost"));
+        }
+    }
+
+    private Clinic open(UnaryOperator<ServerSettings> settings) {
+        return Clinic.at(folder.resolve("data").toString(), settings);
+    }
+
+    private static ServerSettings named(ServerSettings settings) {
+        return settings.with(new Protection(Set.of("tunica.clinic.example"), Optional.empty(), List.of()));
+    }
+
+    private static ServerSettings behindProxy(ServerSettings settings) {
+        return settings.with(new Protection(Set.of("tunica.clinic.example"), Optional.empty(), List.of("127.0.0.1")));
+    }
+
+    private static String status(Clinic clinic, String path, String... headers) throws Exception {
+        String answer = raw(clinic, path, headers);
+        return answer.substring(0, Math.min(12, answer.length()));
+    }
+
+    private static String raw(Clinic clinic, String path, String... headers) throws Exception {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), clinic.server.port())) {
+            return ask(socket, path, headers);
+        }
+    }
+
+    private static String ask(Socket socket, String path, String... headers) throws Exception {
+        String request =
+                "GET " + path + " HTTP/1.1\r\n" + String.join("\r\n", headers) + "\r\nConnection: close\r\n\r\n";
+        socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+        InputStream in = socket.getInputStream();
+        return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    private Path keyStore() throws Exception {
+        Path keys = folder.resolve("server.p12");
+        Files.writeString(folder.resolve("password"), "not-a-secret\n");
+        Process made = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "keytool")
+                                .toString(),
+                        "-genkeypair",
+                        "-alias",
+                        "server",
+                        "-keyalg",
+                        "EC",
+                        "-dname",
+                        "CN=localhost",
+                        "-ext",
+                        "san=dns:localhost,ip:127.0.0.1",
+                        "-storetype",
+                        "PKCS12",
+                        "-keystore",
+                        keys.toString(),
+                        "-storepass",
+                        "not-a-secret")
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(made.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, made.waitFor(), said);
+        return keys;
+    }
+
+    private static SSLContext trusting(Path keys) throws Exception {
+        KeyStore own = KeyStore.getInstance(keys.toFile(), "not-a-secret".toCharArray());
+        KeyStore trusted = KeyStore.getInstance("PKCS12");
+        trusted.load(null, null);
+        trusted.setCertificateEntry("server", own.getCertificate("server"));
+        TrustManagerFactory managers = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
+        managers.init(trusted);
+        SSLContext context = SSLContext.getInstance("TLS");
+        context.init(null, managers.getTrustManagers(), null);
+        return context;
+    }
+}

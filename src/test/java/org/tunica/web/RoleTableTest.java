@@ -1,0 +1,184 @@
+package org.tunica.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
+import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
+import org.tunica.store.Role;
+
+/**
+ * Who may do what, endpoint by endpoint. The endpoints are those the running server knows of itself, so that a new one
+ * without a row fails; each is asked by every role, by somebody without one, by nobody and by a locked user.
+ */
+class RoleTableTest {
+    private static final String ALL = "specialist meeting-member rule-author clinical-lead safety-officer administrator"
+            + " without-role nobody locked";
+    private static final String SIGNED_IN =
+            "specialist meeting-member rule-author clinical-lead safety-officer administrator without-role";
+    private static final String CLINICAL = "specialist meeting-member rule-author clinical-lead safety-officer";
+    private static final String CASES = "specialist meeting-member";
+    private static final String SPECIALIST = "specialist";
+    private static final String ADMINISTRATOR = "administrator";
+    private static final String AUDIT = "administrator safety-officer";
+    private static final String NONE = "";
+
+    /** Method and pattern as the server knows them, an address of that kind, and who may. */
+    private static final List<Row> TABLE = List.of(
+            row("GET /", "/", SIGNED_IN),
+            row("GET /sign-in", "/sign-in", ALL),
+            row("GET /signed-out", "/signed-out", ALL),
+            row("GET /look.css", "/look.css", ALL),
+            row("GET /first-start/{secret}", "/first-start/x", ALL),
+            row("POST /first-start/{secret}", "/first-start/x", ALL),
+            row("GET /password/{name}/{secret}", "/password/x/y", ALL),
+            row("POST /password/{name}/{secret}", "/password/x/y", ALL),
+            row("GET /my-password", "/my-password", SIGNED_IN),
+            row("POST /my-password", "/my-password", SIGNED_IN),
+            row("GET /api/session", "/api/session", ALL),
+            row("GET /api/schemas/{contract}", "/api/schemas/case", ALL),
+            row("POST /api/advice", "/api/advice", CLINICAL),
+            row("POST /api/plan", "/api/plan", CLINICAL),
+            row("GET /api/cases", "/api/cases", CASES),
+            row("GET /api/cases/{caseRef}", "/api/cases/none", CASES),
+            row("PUT /api/cases/{caseRef}", "/api/cases/none", SPECIALIST),
+            row("GET /api/cases/{caseRef}/versions", "/api/cases/none/versions", CASES),
+            row("GET /api/cases/{caseRef}/versions/{version}", "/api/cases/none/versions/1", CASES),
+            row("POST /api/cases/{caseRef}/advice", "/api/cases/none/advice", SPECIALIST),
+            row("POST /api/cases/{caseRef}/plan", "/api/cases/none/plan", SPECIALIST),
+            row("POST /api/cases/{caseRef}/delivered", "/api/cases/none/delivered", SPECIALIST),
+            row("POST /api/cases/{caseRef}/follow-up", "/api/cases/none/follow-up", SPECIALIST),
+            row("GET /api/cases/{caseRef}/{kind}", "/api/cases/none/advice", CASES),
+            row("GET /api/cases/{caseRef}/{kind}/{number}", "/api/cases/none/note/1", CASES),
+            row("GET /api/users", "/api/users", ADMINISTRATOR),
+            row("GET /api/users/{name}", "/api/users/none", ADMINISTRATOR),
+            row("PUT /api/users/{name}", "/api/users/none", ADMINISTRATOR),
+            row("POST /api/users/{name}/link", "/api/users/none/link", ADMINISTRATOR),
+            row("GET /api/audit", "/api/audit", AUDIT),
+            row("GET /api/audit/about", "/api/audit/about?kind=case&id=none", AUDIT),
+            row("GET /api/audit/head", "/api/audit/head", AUDIT),
+            row("GET /server", "/server", NONE),
+            row("GET /server/health", "/server/health", ALL),
+            row("GET /server/health/**", "/server/health/readiness", ALL),
+            // asked from this machine
+            row("GET /server/prometheus", "/server/prometheus", ALL),
+            // only ever reached from inside
+            row("ANY /error", "/error", NONE));
+
+    /** Kept by filters before any controller. */
+    private static final List<Row> OF_FILTERS =
+            List.of(row("POST /sign-in", "/sign-in", ALL), row("POST /sign-out", "/sign-out", ALL));
+
+    @TempDir
+    private static Path folder;
+
+    private static Clinic clinic;
+
+    private record Row(String endpoint, String address, Set<String> allowed) {
+        String method() {
+            String method = endpoint.substring(0, endpoint.indexOf(' '));
+            return method.equals("ANY") ? "GET" : method;
+        }
+    }
+
+    private static Row row(String endpoint, String address, String allowed) {
+        return new Row(endpoint, address, allowed.isEmpty() ? Set.of() : Set.of(allowed.split(" ")));
+    }
+
+    /** Every endpoint of the table. */
+    static List<String> endpoints() {
+        return Stream.concat(TABLE.stream(), OF_FILTERS.stream())
+                .map(Row::endpoint)
+                .toList();
+    }
+
+    @BeforeAll
+    static void open() throws Exception {
+        clinic = Clinic.open(folder);
+        for (Role role : Role.values()) {
+            clinic.user(role.word(), role);
+        }
+        clinic.user("without-role");
+        clinic.user("locked", Role.values());
+        for (int i = 0; i < Clinic.RULES.mostFailures(); i++) {
+            clinic.browser().signIn("locked", "wrong");
+        }
+    }
+
+    @AfterAll
+    static void close() {
+        clinic.close();
+    }
+
+    @Test
+    void everyEndpointOfTheServer_hasARow() {
+        Set<String> known = new TreeSet<>();
+        TABLE.forEach(row -> known.add(row.endpoint()));
+        assertEquals(known, mapped());
+    }
+
+    @Test
+    void everyEndpoint_isOpenToThoseOfItsRowAlone() throws Exception {
+        List<String> wrong = new ArrayList<>();
+        for (String who : ALL.split(" ")) {
+            Browser browser = clinic.browser();
+            if (!who.equals("nobody")) {
+                browser.signIn(who, Clinic.PASSWORD);
+            }
+            for (Row row : TABLE) {
+                boolean allowed = allowed(browser, row);
+                if (allowed != row.allowed().contains(who)) {
+                    wrong.add(who + (allowed ? " may " : " may not ") + row.endpoint());
+                }
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void signingInAndOut_isOpenToAll() throws Exception {
+        for (Row row : OF_FILTERS) {
+            Browser browser = clinic.browser();
+            HttpResponse<String> answer = browser.json("POST", row.address(), "");
+            assertEquals(302, answer.statusCode(), row.endpoint());
+        }
+    }
+
+    private static boolean allowed(Browser browser, Row row) throws Exception {
+        HttpResponse<String> answer = browser.json(row.method(), row.address(), "{}");
+        String location = answer.headers().firstValue("Location").orElse("");
+        return answer.statusCode() != 401 && answer.statusCode() != 403 && !location.endsWith("/sign-in");
+    }
+
+    private static Set<String> mapped() {
+        Set<String> found = new TreeSet<>();
+        for (RequestMappingInfoHandlerMapping mapping : clinic.server.mappings()) {
+            mapping.getHandlerMethods().keySet().forEach(info -> found.addAll(endpoints(info)));
+        }
+        // record systems have tokens and no roles: TokenAttackTest
+        found.removeIf(endpoint -> endpoint.matches("\\S+ /(cds-services|fhir).*"));
+        return found;
+    }
+
+    private static Set<String> endpoints(RequestMappingInfo info) {
+        Set<String> methods = new HashSet<>();
+        info.getMethodsCondition().getMethods().forEach(method -> methods.add(method.name()));
+        Set<String> endpoints = new TreeSet<>();
+        for (String pattern : info.getPatternValues()) {
+            (methods.isEmpty() ? Stream.of("ANY") : methods.stream())
+                    .forEach(method -> endpoints.add(method + " " + pattern));
+        }
+        return endpoints;
+    }
+}
