@@ -42,6 +42,10 @@ final class Pages {
         return written("start.jte", page);
     }
 
+    String api(ApiPage page) {
+        return written("api.jte", page);
+    }
+
     private String written(String template, Object page) {
         TemplateOutput output = new StringOutput();
         engine.render(template, page, output);

@@ -48,6 +48,8 @@ class RoleTableTest {
             row("POST /my-password", "/my-password", SIGNED_IN),
             row("GET /api/session", "/api/session", ALL),
             row("GET /api/schemas/{contract}", "/api/schemas/case", ALL),
+            row("GET /api", "/api", ALL),
+            row("GET /api/openapi.json", "/api/openapi.json", ALL),
             row("POST /api/advice", "/api/advice", CLINICAL),
             row("POST /api/plan", "/api/plan", CLINICAL),
             row("GET /api/cases", "/api/cases", CASES),

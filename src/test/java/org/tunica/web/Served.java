@@ -16,6 +16,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.tunica.Tunica;
 import org.tunica.store.Store;
@@ -91,6 +93,17 @@ public final class Served implements AutoCloseable {
 
     public int port() {
         return server.port();
+    }
+
+    /** Method and address of everything programs can ask, as the server itself maps it. */
+    public Set<String> endpoints() {
+        Set<String> endpoints = new TreeSet<>();
+        server.mappings().forEach(mapping -> mapping.getHandlerMethods().keySet().forEach(info -> info.getPatternValues()
+                .forEach(pattern -> info.getMethodsCondition()
+                        .getMethods()
+                        .forEach(method -> endpoints.add(method + " " + pattern)))));
+        endpoints.removeIf(endpoint -> !endpoint.matches("\\S+ /(api/|cds-services|fhir/).*"));
+        return endpoints;
     }
 
     /** A request to a path, not sent yet. */
