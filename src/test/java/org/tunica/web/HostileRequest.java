@@ -25,6 +25,21 @@ final class HostileRequest {
             "/api/plan",
             "/api/schemas/case",
             "/api/openapi.json",
+            "/api",
+            "/api/session",
+            "/api/cases",
+            "/api/cases/larkspur-10",
+            "/api/cases/larkspur-10/advice/1",
+            "/api/users/anna",
+            "/api/audit/about?kind=case&id=x",
+            "/sign-in",
+            "/sign-out",
+            "/signed-out",
+            "/first-start/x",
+            "/password/a/b",
+            "/my-password",
+            "/look.css",
+            "/error",
             "/server/health",
             "/");
 
@@ -181,6 +196,11 @@ final class HostileRequest {
         byte[] both = Arrays.copyOf(one, one.length + other.length);
         System.arraycopy(other, 0, both, one.length, other.length);
         return both;
+    }
+
+    /** Whether a person in a browser could be asking, who is answered with a page. */
+    static boolean mayBeForPages(byte[] request) {
+        return !shown(request).matches("(?s)\\S+ /+(api/|cds-services|fhir|server).*");
     }
 
     /** Whether the head of a request ends, so that a server can know what is asked. */

@@ -72,6 +72,11 @@ record RawAnswer(int status, String head, String body) {
                 Integer.parseInt(text.substring(9, 12)), text.substring(0, end), text.substring(end + END_OF_HEAD.length()));
     }
 
+    /** A page for people, with the caution every page has. */
+    boolean isPage() {
+        return head.toLowerCase(Locale.ROOT).contains("content-type: text/html") && body.contains("specialist decides");
+    }
+
     /** Nothing came but the end. */
     boolean isSilent() {
         return head.isEmpty() && body.isEmpty();
