@@ -1,23 +1,22 @@
 package org.tunica.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
-import org.tunica.knowledge.Standing;
 import org.tunica.plan.Advice;
 import org.tunica.plan.FirmnessAdvice;
-import org.tunica.plan.NearMissAdvice;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.Reason;
 import org.tunica.plan.SegmentAdvice;
 import org.tunica.plan.SimilarAdvice;
-import org.tunica.rules.Conclusion;
+import org.tunica.wording.FirmnessWords;
+import org.tunica.wording.ForecastWords;
+import org.tunica.wording.ReasonWords;
+import org.tunica.wording.SegmentWords;
+import org.tunica.wording.SettingWords;
 
 /** The advice as text: per segment what is ranked with settings and cautions, then what is not ranked and why. */
 final class AdviceText {
@@ -71,12 +70,10 @@ final class AdviceText {
 
     private void segment(SegmentAdvice segment) {
         out.append('\n');
-        String title = "Segment " + segment.ref() + ": " + segment.side().word().toUpperCase(Locale.ROOT) + " leg, "
-                + segment.vein().word().replace('-', ' ') + ", "
-                + segment.level().word().replace('-', ' ');
+        String title = "Segment " + SegmentWords.title(segment);
         paragraph(0, title);
         out.append("=".repeat(Math.min(title.length(), width))).append('\n');
-        paragraph(MARGIN, numbers(segment.derived()));
+        paragraph(MARGIN, SegmentWords.numbers(segment.derived()));
         out.append('\n');
         ranked(segment);
         for (OptionStanding standing :
@@ -97,7 +94,7 @@ final class AdviceText {
     }
 
     private void firmness(FirmnessAdvice firmness) {
-        new FirmnessText(knowledge, why).lines(firmness).forEach(line -> {
+        new FirmnessWords(knowledge, why).lines(firmness).forEach(line -> {
             if (line.indent() == 0) {
                 out.append('\n');
             }
@@ -112,9 +109,9 @@ final class AdviceText {
         out.append('\n');
         paragraph(MARGIN, "Signs of a hard case; look at it with colleagues:");
         signs.forEach(sign -> {
-            paragraph(INDENT, line(sign));
+            paragraph(INDENT, ReasonWords.line(sign));
             if (why) {
-                paragraph(INDENT + 2, "because " + sign.says() + origin(sign));
+                paragraph(INDENT + 2, "because " + sign.says() + ReasonWords.origin(sign));
             }
         });
     }
@@ -126,35 +123,12 @@ final class AdviceText {
         out.append('\n');
         paragraph(MARGIN, "Close to a limit; a little difference would change how a technique stands:");
         long shown = why ? segment.nearMisses().size() : FEW;
-        segment.nearMisses().stream().limit(shown).forEach(miss -> paragraph(INDENT, line(miss)));
+        segment.nearMisses().stream()
+                .limit(shown)
+                .forEach(miss -> paragraph(INDENT, SegmentWords.nearMiss(miss, knowledge)));
         if (segment.nearMisses().size() > shown) {
             paragraph(INDENT, "and " + (segment.nearMisses().size() - shown) + " more (--why)");
         }
-    }
-
-    private String line(NearMissAdvice miss) {
-        List<String> names = miss.techniques().stream()
-                .map(id -> knowledge.technique(id).says())
-                .toList();
-        String who = names.size() <= FEW ? String.join(", ", names) : names.size() + " techniques";
-        return "were " + miss.wouldNeed() + ": " + who + " would stand as "
-                + miss.to().word() + " instead of " + miss.from().word() + " (" + miss.rule() + ")";
-    }
-
-    private static String numbers(SegmentAdvice.DerivedAdvice derived) {
-        List<String> parts = new ArrayList<>();
-        parts.add("lumen relaxed " + known(derived.relaxedLumenMm(), " mm")
-                + (derived.standingEstimated() ? " (standing, estimated from lying)" : ""));
-        parts.add("wall relaxed " + known(derived.relaxedWallMm(), " mm"));
-        parts.add("wall pressed shut " + known(derived.collapsedWallMm(), " mm"));
-        parts.add("lumen volume " + known(derived.lumenVolumeMl(), " mL"));
-        parts.add("bloodless with tumescence and head-down: "
-                + derived.bloodless().map(yes -> yes ? "yes" : "no").orElse("not known"));
-        return "Computed: " + String.join("; ", parts) + ".";
-    }
-
-    private static String known(OptionalDouble value, String unit) {
-        return value.isPresent() ? SettingText.plain(value.getAsDouble()) + unit : "not known";
     }
 
     private void ranked(SegmentAdvice segment) {
@@ -174,7 +148,7 @@ final class AdviceText {
                     Integer.toString(option.rank().orElseThrow()),
                     option.says(),
                     option.standing().word(),
-                    why(option)));
+                    SegmentWords.why(option)));
             details(option, shared.getOrDefault(option.family().word(), List.of()));
         }
         shared.forEach((family, parts) -> {
@@ -190,7 +164,7 @@ final class AdviceText {
         Map<String, List<String>> shared = new TreeMap<>();
         Map<String, Integer> members = new TreeMap<>();
         for (OptionAdvice option : ranked) {
-            List<String> parts = SettingText.parts(option.settings(), knowledge);
+            List<String> parts = SettingWords.parts(option.settings(), knowledge);
             shared.merge(
                     option.family().word(),
                     parts,
@@ -218,8 +192,8 @@ final class AdviceText {
     }
 
     private void details(OptionAdvice option, List<String> saidBelow) {
-        ForecastText.lines(option).forEach(line -> paragraph(INDENT, line));
-        List<String> own = SettingText.parts(option.settings(), knowledge).stream()
+        ForecastWords.lines(option).forEach(line -> paragraph(INDENT, line));
+        List<String> own = SettingWords.parts(option.settings(), knowledge).stream()
                 .filter(part -> !saidBelow.contains(part))
                 .toList();
         if (!own.isEmpty()) {
@@ -229,69 +203,28 @@ final class AdviceText {
         // the first caution of a careful option already stands in its row
         option.cautions().stream()
                 .skip(option.standing() == OptionStanding.CAREFUL ? 1 : 0)
-                .forEach(caution -> paragraph(INDENT, lead(caution) + line(caution)));
+                .forEach(caution -> paragraph(INDENT, ReasonWords.lead(caution) + ReasonWords.line(caution)));
         if (why) {
             option.settings().note().ifPresent(note -> paragraph(INDENT, "note: " + note));
             reasons(option);
         }
     }
 
-    /** What could harm for good must not read like counsel. */
-    private static String lead(Reason caution) {
-        return switch (caution.strength().orElse(Conclusion.Strength.MODERATE)) {
-            case FIRST_CHOICE, STRONG -> "strong caution: ";
-            case MODERATE -> "caution: ";
-            case SLIGHT -> "counsel: ";
-        };
-    }
-
-    private static String line(Reason caution) {
-        String doubt =
-                caution.inDoubt().isEmpty() ? "" : "; in doubt, not recorded: " + String.join(", ", caution.inDoubt());
-        return caution.title() + " (" + caution.rule() + mark(caution) + ")" + doubt;
-    }
-
-    /** The line with an asterisk behind the rule it names, when that rule is unverified. */
-    private static String why(OptionAdvice option) {
-        return Stream.of(option.reasons(), option.cautions(), option.needs())
-                .flatMap(List::stream)
-                .filter(reason -> option.why().contains("(" + reason.rule() + ")"))
-                .findFirst()
-                .map(reason -> option.why().replace(reason.rule(), reason.rule() + mark(reason)))
-                .orElse(option.why());
-    }
-
-    private static String mark(Reason reason) {
-        return reason.standing() == Standing.UNVERIFIED ? "*" : "";
-    }
-
     private void reasons(OptionAdvice option) {
         option.reasons()
                 .forEach(reason -> paragraph(
                         INDENT,
-                        reason.stands().word().replace('-', ' ') + " " + reason.rule() + ": " + text(reason)
-                                + origin(reason)));
+                        reason.stands().word().replace('-', ' ') + " " + reason.rule() + ": " + ReasonWords.text(reason)
+                                + ReasonWords.origin(reason)));
         option.scoreTree().ifPresent(tree -> {
-            paragraph(INDENT, "points " + SettingText.plain(tree.value()) + ":");
+            paragraph(INDENT, "points " + SettingWords.plain(tree.value()) + ":");
             tree.parts().forEach(part -> paragraph(INDENT + 2, signedNumber(part.value()) + " " + part.says()));
             option.tie().ifPresent(tie -> paragraph(INDENT + 2, tie.says()));
         });
     }
 
     private static String signedNumber(double value) {
-        return (value < 0 ? "" : "+") + SettingText.plain(value);
-    }
-
-    private static String origin(Reason reason) {
-        String limits = reason.limits().isEmpty() ? "" : "; limits " + String.join(", ", reason.limits());
-        return " [" + reason.source() + ", " + reason.standing().word() + ", change " + reason.change() + limits + "]";
-    }
-
-    private static String text(Reason reason) {
-        String doubt = reason.inDoubt().isEmpty()
-                ? ""
-                : " (in doubt, not recorded: " + String.join(", ", reason.inDoubt()) + ")";
-        return reason.title() + ", because " + reason.says() + doubt;
+        return (value < 0 ? "" : "+") + SettingWords.plain(value);
     }
 
     private void unranked(SegmentAdvice segment, OptionStanding standing) {
@@ -302,23 +235,16 @@ final class AdviceText {
             return;
         }
         out.append('\n');
-        paragraph(MARGIN, heading(standing));
+        paragraph(MARGIN, SegmentWords.heading(standing));
         for (OptionAdvice option : options) {
             out.append(Wrap.table(
-                    width, List.of(INDENT, techniqueColumn()), List.of(List.of("", option.says(), why(option)))));
+                    width,
+                    List.of(INDENT, techniqueColumn()),
+                    List.of(List.of("", option.says(), SegmentWords.why(option)))));
             if (why) {
                 reasons(option);
             }
         }
-    }
-
-    private static String heading(OptionStanding standing) {
-        return switch (standing) {
-            case MEASURE_FIRST -> "Measure first, then ask again:";
-            case NOT_IN_ROOM -> "Not in the room:";
-            case EXCLUDED -> "Excluded:";
-            case PREFERRED, SUITABLE, CAREFUL -> throw new IllegalArgumentException("ranked: " + standing);
-        };
     }
 
     private void paragraph(int indent, String text) {

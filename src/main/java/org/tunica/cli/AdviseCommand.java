@@ -27,6 +27,9 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the advice as JSON (tunica-advice/1).")
     private boolean json;
 
+    @Mixin
+    private RulesInUse rules = new RulesInUse();
+
     @Option(
             names = "--cases",
             paramLabel = "FOLDER",
@@ -57,14 +60,24 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         width.check();
         byte[] bytes = InputFile.read(file);
-        Tunica tunica = Tunica.shipped();
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            Advice advised = answer(consulted.tunica(), bytes);
+            consulted.shadow(bytes, advised);
+        }
+        return 0;
+    }
+
+    /** Prints the advice, and gives it back without what stands beside it. */
+    private Advice answer(Tunica tunica, byte[] bytes) {
         CaseFile caseFile = tunica.readCase(file, bytes);
         Advice advised = confirm ? tunica.adviseConfirmed(caseFile) : tunica.advise(caseFile);
         Advice advice = cases.isEmpty() ? advised : withCases(tunica, caseFile, advised);
         String text =
                 json ? tunica.toJson(advice) : new AdviceText(tunica.knowledge(), width.columns(), why).of(advice);
         spec.commandLine().getOut().print(text);
-        return 0;
+        spec.commandLine().getOut().flush();
+        return advised;
     }
 
     private Advice withCases(Tunica tunica, CaseFile caseFile, Advice advice) {

@@ -15,6 +15,7 @@ import org.tunica.heat.CalibrationReport;
 import org.tunica.heat.HeatSetting;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.Advice;
+import org.tunica.wording.SettingWords;
 
 /** A calibration as text: how well it fits, the constants and how surely, and what the data cannot tell. */
 final class CalibrationText {
@@ -129,11 +130,12 @@ final class CalibrationText {
 
     private static String setting(HeatSetting setting) {
         if (setting instanceof HeatSetting.Pulled pulled) {
-            return SettingText.plain(pulled.powerW()) + " W x " + SettingText.plain(pulled.pullbackSPerCm()) + " s/cm";
+            return SettingWords.plain(pulled.powerW()) + " W x " + SettingWords.plain(pulled.pullbackSPerCm())
+                    + " s/cm";
         }
         return setting instanceof HeatSetting.Held held
                 ? "cycles: " + held.cycles()
-                : SettingText.plain(((HeatSetting.Pulsed) setting).pulsesPerCm()) + " pulses/cm";
+                : SettingWords.plain(((HeatSetting.Pulsed) setting).pulsesPerCm()) + " pulses/cm";
     }
 
     private void constants(CalibrationReport report) {

@@ -17,6 +17,7 @@ import org.tunica.rules.NearMiss;
 import org.tunica.rules.Rule;
 import org.tunica.rules.Tried;
 import org.tunica.rules.Truth;
+import org.tunica.wording.SettingWords;
 
 /** An explanation as text: what spoke, what is in doubt, what came close, what one condition kept quiet. */
 final class ExplanationText {
@@ -137,7 +138,7 @@ final class ExplanationText {
         return condition instanceof Condition.OnOption onOption
                         && !onOption.limits().isEmpty()
                 ? onOption.limits().stream()
-                        .map(limit -> SettingText.plain(limit.value()) + UcumWords.behind(limit.unit()))
+                        .map(limit -> SettingWords.plain(limit.value()) + UcumWords.behind(limit.unit()))
                         .collect(Collectors.joining(" and ", "limit ", ""))
                 : "";
     }

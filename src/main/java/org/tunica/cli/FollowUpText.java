@@ -17,6 +17,7 @@ import org.tunica.treatment.HeatInducedThrombusClass;
 import org.tunica.treatment.ScanPlan;
 import org.tunica.treatment.TreatedSegment;
 import org.tunica.treatment.Treatment;
+import org.tunica.wording.SettingWords;
 
 /** How it went, as text: each leg, each segment visit by visit, the scan due next, what was closed of how many. */
 final class FollowUpText {
@@ -89,7 +90,7 @@ final class FollowUpText {
 
     private void segment(Course.SegmentCourse segment) {
         out.append('\n');
-        line(MARGIN, name(segment.treated()) + ", " + SettingText.plain(segment.treatedLengthCm()) + " cm treated.");
+        line(MARGIN, name(segment.treated()) + ", " + SettingWords.plain(segment.treatedLengthCm()) + " cm treated.");
         line(MARGIN, definition(segment.closure()));
         segment.visits().forEach(seen -> seen(seen, segment.treatedLengthCm()));
         if (segment.visits().isEmpty()) {
@@ -101,7 +102,7 @@ final class FollowUpText {
     private String definition(ClosureDefinition definition) {
         Quantity limit = knowledge.quantity(definition.limitId());
         return "Closed by the definition " + words(definition) + ": " + limit.says() + ", "
-                + SettingText.plain(limit.value()) + UcumWords.behind(limit.unit()) + " ["
+                + SettingWords.plain(limit.value()) + UcumWords.behind(limit.unit()) + " ["
                 + limit.provenance().source() + ", "
                 + limit.provenance().standing().word() + "].";
     }
@@ -120,7 +121,7 @@ final class FollowUpText {
             return "whether it is closed is not recorded";
         }
         return words(seen.state()) + " ("
-                + SettingText.plain(seen.openLengthCm().orElseThrow()) + " of " + SettingText.plain(treatedLengthCm)
+                + SettingWords.plain(seen.openLengthCm().orElseThrow()) + " of " + SettingWords.plain(treatedLengthCm)
                 + " cm open)";
     }
 
@@ -129,15 +130,15 @@ final class FollowUpText {
             case NOT_RECORDED -> "reflux not recorded";
             case NONE_THAT_COUNTS ->
                 "no reflux that counts ("
-                        + SettingText.plain(seen.refluxSeconds().orElseThrow()) + " s)";
+                        + SettingWords.plain(seen.refluxSeconds().orElseThrow()) + " s)";
             case CAME_BACK ->
-                "reflux of " + SettingText.plain(seen.refluxSeconds().orElseThrow()) + " s, which counts";
+                "reflux of " + SettingWords.plain(seen.refluxSeconds().orElseThrow()) + " s, which counts";
         };
     }
 
     private void clot(Course.ClotFound clot) {
         String share = clot.deepLumenPercent().isPresent()
-                ? " (" + SettingText.plain(clot.deepLumenPercent().getAsDouble()) + " % of the deep lumen)"
+                ? " (" + SettingWords.plain(clot.deepLumenPercent().getAsDouble()) + " % of the deep lumen)"
                 : "";
         line(DEEPER, "CLOT towards the deep vein, " + clotClass(clot.thrombusClass()) + share + ".");
         line(DEEPER, statement(clot.done()));

@@ -5,6 +5,7 @@ import java.util.List;
 import org.tunica.picture.FunnelChart;
 import org.tunica.statistics.FunnelPlace;
 import org.tunica.statistics.FunnelPoint;
+import org.tunica.wording.SettingWords;
 
 /** Groups or periods against a target as plain text: one line each with its limits, the table, the notes. */
 final class FunnelText {
@@ -51,8 +52,8 @@ final class FunnelText {
             grid.put(row, column(point.group().share()), mark(point.place()));
         }
         List<String> lines = new ArrayList<>(grid.lines(names));
-        String from = SettingText.plain(chart.axisFromPercent()) + " %";
-        String to = SettingText.plain(chart.axisToPercent()) + " %";
+        String from = SettingWords.plain(chart.axisFromPercent()) + " %";
+        String to = SettingWords.plain(chart.axisToPercent()) + " %";
         lines.add(" ".repeat(widest() + 2) + from + " ".repeat(columns - from.length() - to.length()) + to);
         return lines;
     }

@@ -9,6 +9,7 @@ import org.tunica.heat.HeatWindow;
 import org.tunica.heat.SettingAxis;
 import org.tunica.heat.WindowLine;
 import org.tunica.physics.SegmentWindow;
+import org.tunica.wording.SettingWords;
 
 /** A map of settings in plain ASCII: two letters for each setting, the first for what dies, the second for a harm. */
 final class LetterMap {
@@ -72,7 +73,7 @@ final class LetterMap {
 
     private String line(int pullback) {
         StringBuilder line = new StringBuilder(String.format(
-                Locale.ROOT, "%4s ", SettingText.plain(map.pullbackSPerCm().at(pullback))));
+                Locale.ROOT, "%4s ", SettingWords.plain(map.pullbackSPerCm().at(pullback))));
         boolean below = true;
         for (int power : powers) {
             boolean beyond = map.powerW().at(power) > window.powerW().value() + SAME;
@@ -117,7 +118,7 @@ final class LetterMap {
     private String axis() {
         StringBuilder axis = new StringBuilder("   W ");
         for (int i = 0; i < powers.size(); i++) {
-            String power = SettingText.plain(map.powerW().at(powers.get(i)));
+            String power = SettingWords.plain(map.powerW().at(powers.get(i)));
             int column = MARGIN + i * CELL + 1;
             if (axis.length() < column || i == 0) {
                 axis.append(" ".repeat(column - axis.length())).append(power);

@@ -7,6 +7,7 @@ import org.tunica.releases.KeyDesk;
 import org.tunica.releases.Program;
 import org.tunica.releases.ReleaseDesk;
 import org.tunica.releases.ReleaseRecords;
+import org.tunica.releases.Shadow;
 import org.tunica.releases.SigningDesk;
 import org.tunica.store.Actor;
 import org.tunica.store.Store;
@@ -77,6 +78,18 @@ final class OpenReleases implements AutoCloseable {
     String shown(String version) {
         Manifest manifest = records().release(version).files().manifest();
         return text().one(records().story(version), manifest, records().signOff(manifest));
+    }
+
+    /** Begins or ends a shadow, or tells what was counted; nothing of a case. */
+    String shadow(String version, ShadowAsk ask) {
+        if (ask == ShadowAsk.BEGIN) {
+            desk().shadow(BY, version);
+        } else if (ask == ShadowAsk.END) {
+            desk().endShadow(BY, version);
+        }
+        return ask == ShadowAsk.COUNTS
+                ? ShadowText.of(version, new Shadow(store, engines()).counts(version))
+                : line(version);
     }
 
     @Override

@@ -8,6 +8,8 @@ import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.SettingsAdvice;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.TimePart;
+import org.tunica.wording.ForecastWords;
+import org.tunica.wording.SettingWords;
 
 /** A plan as text: each session in the order of work, what it takes of what is shared, what is left and what bound. */
 final class PlanText {
@@ -43,8 +45,8 @@ final class PlanText {
 
     private static String sureness(SessionPlan plan) {
         return plan.proved()
-                ? "No plan under these limits has more points (" + SettingText.plain(plan.points()) + ")."
-                : "The search was stopped early: a plan with more than " + SettingText.plain(plan.points())
+                ? "No plan under these limits has more points (" + SettingWords.plain(plan.points()) + ")."
+                : "The search was stopped early: a plan with more than " + SettingWords.plain(plan.points())
                         + " points may exist.";
     }
 
@@ -82,7 +84,7 @@ final class PlanText {
         if (!proposal.isEmpty()) {
             line(INDENT, "propose " + proposal);
         }
-        String settings = String.join("; ", SettingText.parts(step.settings(), knowledge));
+        String settings = String.join("; ", SettingWords.parts(step.settings(), knowledge));
         if (!settings.isEmpty()) {
             line(INDENT, (proposal.isEmpty() ? "" : "custom: ") + settings);
         }
@@ -94,7 +96,7 @@ final class PlanText {
         boolean computed = settings.leedJPerCm().isPresent()
                 || settings.cycles().isPresent()
                 || settings.pulsesPerCm().isPresent();
-        return computed ? ForecastText.proposal(settings) : "";
+        return computed ? ForecastWords.proposal(settings) : "";
     }
 
     private static String times(List<TimePart> parts) {
@@ -112,10 +114,10 @@ final class PlanText {
                     + total.limitId().orElseThrow() + ")";
         }
         String limit = total.limit().isPresent()
-                ? " of at most " + SettingText.plain(total.limit().getAsDouble()) + unit + " ("
+                ? " of at most " + SettingWords.plain(total.limit().getAsDouble()) + unit + " ("
                         + total.limitId().orElseThrow() + ")"
                 : ", no limit set";
-        return total.says() + ": " + SettingText.plain(total.amount()) + unit + limit
+        return total.says() + ": " + SettingWords.plain(total.amount()) + unit + limit
                 + total.warning().map(words -> "; " + words).orElse("");
     }
 
@@ -136,7 +138,7 @@ final class PlanText {
             line(
                     MARGIN,
                     "In " + (fewer.sessions() == 1 ? "one session" : fewer.sessions() + " sessions") + " ("
-                            + SettingText.plain(fewer.points()) + " points):");
+                            + SettingWords.plain(fewer.points()) + " points):");
             fewer.changes().forEach(change -> line(INDENT, change));
         }
     }
@@ -147,9 +149,9 @@ final class PlanText {
             out.append('\n');
             line(
                     MARGIN,
-                    "What bound: " + one.says() + ", at most " + SettingText.plain(one.limit()) + unit
+                    "What bound: " + one.says() + ", at most " + SettingWords.plain(one.limit()) + unit
                             + " in a session. Without that limit one session would take "
-                            + SettingText.plain(one.wouldTake()) + unit + ":");
+                            + SettingWords.plain(one.wouldTake()) + unit + ":");
             one.changes().forEach(change -> line(INDENT, change));
         }
     }

@@ -150,6 +150,21 @@ final class ReleaseCommand {
         }
     }
 
+    @Command(
+            name = "shadow",
+            description =
+                    "Let a release in review or approved run silently beside the one in force, or end that, or show"
+                            + " what was counted.",
+            mixinStandardHelpOptions = true)
+    int shadow(
+            @Mixin DataPlace data,
+            @Parameters(paramLabel = "VERSION") String version,
+            @Parameters(paramLabel = "begin|end|counts") ShadowAsk ask) {
+        try (OpenReleases open = OpenReleases.at(data.place())) {
+            return print(open.shadow(version, ask));
+        }
+    }
+
     private int print(String text) {
         spec.commandLine().getOut().println(text.stripTrailing());
         return 0;

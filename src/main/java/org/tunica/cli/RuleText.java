@@ -8,6 +8,7 @@ import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.Source;
 import org.tunica.rules.Condition;
 import org.tunica.rules.Rule;
+import org.tunica.wording.SettingWords;
 
 /** A rule as text for people. */
 final class RuleText {
@@ -56,7 +57,7 @@ final class RuleText {
     }
 
     private static String limit(Quantity limit) {
-        return "Limit " + limit.id() + " = " + SettingText.plain(limit.value()) + UcumWords.behind(limit.unit()) + ", "
+        return "Limit " + limit.id() + " = " + SettingWords.plain(limit.value()) + UcumWords.behind(limit.unit()) + ", "
                 + limit.provenance().standing().word() + " ("
                 + limit.provenance().source() + "): " + limit.says() + ".";
     }

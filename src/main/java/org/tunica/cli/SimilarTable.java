@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.tunica.casefile.Word;
 import org.tunica.plan.SimilarAdvice;
+import org.tunica.wording.SettingWords;
 
 /** Past segments like one of a case, as a table, and why on request. */
 final class SimilarTable {
@@ -94,7 +95,7 @@ final class SimilarTable {
                                 attribute.here(),
                                 attribute.there(),
                                 share(OptionalDouble.of(attribute.alike())),
-                                SettingText.plain(attribute.weight()),
+                                SettingWords.plain(attribute.weight()),
                                 String.format(Locale.ROOT, "%.3f", attribute.points()))));
         if (!one.notCompared().isEmpty()) {
             line(MARGIN, "Not compared: " + String.join("; ", one.notCompared()) + ".");
@@ -107,7 +108,7 @@ final class SimilarTable {
     }
 
     private static String mm(OptionalDouble number) {
-        return number.isPresent() ? SettingText.plain(number.getAsDouble()) : MISSING;
+        return number.isPresent() ? SettingWords.plain(number.getAsDouble()) : MISSING;
     }
 
     private static String words(Word word) {

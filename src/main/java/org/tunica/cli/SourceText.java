@@ -10,6 +10,7 @@ import org.tunica.knowledge.Source;
 import org.tunica.plan.Advice;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.Reason;
+import org.tunica.wording.SettingWords;
 
 /** The limits and sources that the reasons of an advice name. */
 final class SourceText {
@@ -51,7 +52,7 @@ final class SourceText {
                 List.of(36),
                 List.of(List.of(
                         limit.id(),
-                        SettingText.plain(limit.value()) + UcumWords.behind(limit.unit()) + ": " + limit.says() + " ["
+                        SettingWords.plain(limit.value()) + UcumWords.behind(limit.unit()) + ": " + limit.says() + " ["
                                 + limit.provenance().source() + ", "
                                 + limit.provenance().standing().word() + "]")));
     }

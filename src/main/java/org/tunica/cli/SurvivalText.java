@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.tunica.picture.SurvivalChart;
 import org.tunica.statistics.KaplanMeier;
 import org.tunica.statistics.SurvivalAt;
+import org.tunica.wording.SettingWords;
 
 /** Curves over time as plain text: each group its letter, numbers at risk beneath, the table, the notes. */
 final class SurvivalText {
@@ -40,7 +41,7 @@ final class SurvivalText {
 
     private String key() {
         return chart.axisFromPercent() > 0
-                ? KEY + " The axis starts at " + SettingText.plain(chart.axisFromPercent()) + " %."
+                ? KEY + " The axis starts at " + SettingWords.plain(chart.axisFromPercent()) + " %."
                 : KEY;
     }
 
@@ -50,7 +51,7 @@ final class SurvivalText {
             curve(grid, chart.groups().get(i).curve(), chart.letter(i).charAt(0));
         }
         List<String> labels = IntStream.rangeClosed(0, rows)
-                .mapToObj(row -> SettingText.plain(PERCENT - row * step()))
+                .mapToObj(row -> SettingWords.plain(PERCENT - row * step()))
                 .map(label -> " ".repeat(MARGIN - 2 - label.length()) + label)
                 .toList();
         List<String> lines = new ArrayList<>(grid.lines(labels));

@@ -6,6 +6,7 @@ import java.util.stream.DoubleStream;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.SegmentAdvice;
+import org.tunica.wording.SegmentWords;
 
 /**
  * The wall of a segment to scale, option by option: how thick it is when each technique acts, how deep each kills, and how
@@ -45,7 +46,7 @@ public record WallStrip(String title, List<StripRow> rows, List<String> untold, 
                                 rows::add,
                                 () -> untold.add(option.says() + ": "
                                         + option.predicted().says())));
-        return new WallStrip(SegmentTitle.of(advice), rows, untold, end(rows));
+        return new WallStrip(SegmentWords.title(advice), rows, untold, end(rows));
     }
 
     private static double end(List<StripRow> rows) {

@@ -3,7 +3,7 @@
  * the leg with its segments.
  *
  * <p>In: the case and its advice. Out: SVG whose text stays text, and the same told as a table and as sentences. Entry types:
- * {@link org.tunica.drawing.WallStrip} and {@link org.tunica.drawing.LegMap}. May import casefile, knowledge and plan. Shapes
+ * {@link org.tunica.drawing.WallStrip} and {@link org.tunica.drawing.LegMap}. May import casefile, knowledge, plan and wording. Shapes
  * carry classes, so that a page may colour them for a dark room, and colours of their own for where no page does. Nothing
  * is told by colour alone. The borders of the three coats inside a wall are schematic: only the whole wall is measured.
  */

@@ -14,6 +14,8 @@ import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.governance.Manifest;
+import org.tunica.governance.ReleaseCheck;
+import org.tunica.governance.ReleaseFiles;
 import org.tunica.governance.SignOff;
 import org.tunica.governance.Story;
 import org.tunica.governance.Timeline;
@@ -25,6 +27,7 @@ public final class Engines {
     private final Clock clock;
     private final Program program;
     private final Map<String, Loaded> loaded = new ConcurrentHashMap<>();
+    private final Map<String, Tunica> shadows = new ConcurrentHashMap<>();
 
     /** A release and the engine that runs it. */
     private record Loaded(VerifiedRelease release, Tunica tunica) {}
@@ -81,6 +84,24 @@ public final class Engines {
     private Loaded load(String version) {
         VerifiedRelease release = records.verified(version);
         return new Loaded(release, Tunica.inForce(release));
+    }
+
+    /**
+     * The release that runs silently beside; its outputs say DRAFT, whoever should see one.
+     *
+     * @throws FaultyInput when its files are not as it says
+     */
+    Optional<Engine> shadow() {
+        return records.timeline()
+                .shadowAt(clock.instant())
+                .map(version -> new Engine(
+                        shadows.computeIfAbsent(version, this::loadShadow), Optional.of(version), List.of()));
+    }
+
+    private Tunica loadShadow(String version) {
+        ReleaseFiles files = records.release(version).files();
+        ReleaseCheck.intact(files);
+        return Tunica.of(files.bundle());
     }
 
     /**

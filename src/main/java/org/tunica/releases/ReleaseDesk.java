@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
@@ -18,6 +19,7 @@ import org.tunica.governance.StepKind;
 import org.tunica.governance.Story;
 import org.tunica.governance.Timeline;
 import org.tunica.governance.VerifiedRelease;
+import org.tunica.knowledge.Bundle;
 import org.tunica.store.Actor;
 import org.tunica.store.NewStep;
 import org.tunica.store.Store;
@@ -27,12 +29,19 @@ public final class ReleaseDesk {
     private final Store store;
     private final Clock clock;
     private final ReleaseRecords records;
+    private final Consumer<Bundle> tryOut;
 
-    /** The releases kept in a store, at the time of a clock. */
+    /** The releases kept in a store, at the time of a clock. What this program cannot run is never put in force. */
     public ReleaseDesk(Store store, Clock clock) {
+        this(store, clock, Tunica::of);
+    }
+
+    /** @param tryOut throws when the program cannot run a bundle */
+    ReleaseDesk(Store store, Clock clock, Consumer<Bundle> tryOut) {
         this.store = store;
         this.clock = clock;
         this.records = new ReleaseRecords(store);
+        this.tryOut = tryOut;
     }
 
     private Instant moment() {
@@ -110,7 +119,7 @@ public final class ReleaseDesk {
 
     /** Lets a release run silently beside the one in force from now on. */
     public Story shadow(Actor by, String version) {
-        Tunica.of(records.release(version).files().bundle());
+        tryOut.accept(records.release(version).files().bundle());
         return move(by, version, StepKind.SHADOWED, "");
     }
 
@@ -138,7 +147,7 @@ public final class ReleaseDesk {
     }
 
     private Story activate(Actor by, String version, Optional<Instant> planned) {
-        Tunica.of(records.release(version).files().bundle()); // what this program cannot run is never put in force
+        tryOut.accept(records.release(version).files().bundle());
         return store.together(() -> {
             Instant from = planned.orElseGet(this::moment);
             planned.filter(moment -> !moment.isAfter(moment())).ifPresent(moment -> {

@@ -27,6 +27,7 @@ import org.tunica.Tunica;
 import org.tunica.plan.Advice;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.SettingAdvice;
+import org.tunica.wording.SettingWords;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -251,7 +252,7 @@ class MainTest {
 
     /** Parts of a line may be told elsewhere when options share them; power, pullback and energy go together. */
     private static void inseparable(OptionAdvice option) {
-        List<String> energies = SettingText.parts(
+        List<String> energies = SettingWords.parts(
                         option.settings(), Tunica.shipped().knowledge())
                 .stream()
                 .filter(part -> part.contains("J/cm"))

@@ -44,7 +44,7 @@ public enum Engine {
     /** The way around the program that somebody else has. */
     abstract String url(String place);
 
-    void behindItsBack(String place, String... statements) throws SQLException {
+    public void behindItsBack(String place, String... statements) throws SQLException {
         for (String statement : statements) {
             execute(url(place), statement);
         }

@@ -1,4 +1,4 @@
-package org.tunica.cli;
+package org.tunica.wording;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,8 +8,8 @@ import org.tunica.casefile.UcumWords;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.FirmnessAdvice;
 
-/** How firm a ranking is, in few lines; with --why in many. */
-final class FirmnessText {
+/** How firm a ranking is, in few lines. */
+public final class FirmnessWords {
     private static final int FEW = 2;
     private static final int DETAIL = 4;
     private static final double PERCENT = 100;
@@ -18,12 +18,18 @@ final class FirmnessText {
     private final boolean why;
     private final List<Line> lines = new ArrayList<>();
 
-    FirmnessText(Knowledge knowledge, boolean why) {
+    /**
+     * Words of a release.
+     *
+     * @param why tells all there is, not the few things most worth knowing
+     */
+    public FirmnessWords(Knowledge knowledge, boolean why) {
         this.knowledge = knowledge;
         this.why = why;
     }
 
-    List<Line> lines(FirmnessAdvice firmness) {
+    /** The lines, the most important first. */
+    public List<Line> lines(FirmnessAdvice firmness) {
         lines.add(new Line(0, "How firm: " + firmness.says() + "." + changes(firmness)));
         firmness.preferences().forEach(preference -> lines.add(new Line(DETAIL, preference)));
         firmness.measureNext().stream()
@@ -47,15 +53,15 @@ final class FirmnessText {
     private String change(FirmnessAdvice.Change change) {
         String unit = UcumWords.behind(change.unit());
         String deviations = change.deviations().isPresent()
-                ? ", " + SettingText.plain(change.deviations().getAsDouble()) + " times its error"
+                ? ", " + SettingWords.plain(change.deviations().getAsDouble()) + " times its error"
                 : "";
-        return change.says() + " " + SettingText.plain(change.at()) + unit + " in place of "
-                + SettingText.plain(change.recorded()) + deviations + " ("
+        return change.says() + " " + SettingWords.plain(change.at()) + unit + " in place of "
+                + SettingWords.plain(change.recorded()) + deviations + " ("
                 + change.leads().map(this::name).orElse("nothing could be ranked") + sought(change, unit) + ")";
     }
 
     private static String sought(FirmnessAdvice.Change change, String unit) {
-        String held = SettingText.plain(change.holdsAt()) + unit;
+        String held = SettingWords.plain(change.holdsAt()) + unit;
         return switch (change.sought()) {
             case CONFIRMED -> "";
             case SETTINGS_KEPT -> "; heat settings kept";
@@ -94,7 +100,7 @@ final class FirmnessText {
             return Optional.empty();
         }
         String shares = option.rates().stream()
-                .map(rate -> SettingText.plain(PERCENT * rate.closedShare()) + " % (" + rate.source() + ")")
+                .map(rate -> SettingWords.plain(PERCENT * rate.closedShare()) + " % (" + rate.source() + ")")
                 .collect(Collectors.joining(", "));
         String with = option.rates().stream()
                 .flatMap(rate -> rate.measuredWith().stream())
@@ -120,9 +126,9 @@ final class FirmnessText {
     }
 
     private static String percent(double share) {
-        return SettingText.plain(Math.round(PERCENT * share)) + " %";
+        return SettingWords.plain(Math.round(PERCENT * share)) + " %";
     }
 
     /** A line of text and how far it is set in. */
-    record Line(int indent, String text) {}
+    public record Line(int indent, String text) {}
 }

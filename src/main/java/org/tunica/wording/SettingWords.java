@@ -1,4 +1,4 @@
-package org.tunica.cli;
+package org.tunica.wording;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -14,16 +14,16 @@ import org.tunica.plan.SettingAdvice;
 import org.tunica.plan.SettingsAdvice;
 
 /** Settings as a reader of a procedure list expects them: number and unit, the name where the unit does not tell. */
-final class SettingText {
+public final class SettingWords {
     private static final MathContext THREE_DIGITS = new MathContext(3);
 
     /** The unit alone says what these are. */
     private static final Set<String> NAMED_BY_UNIT = Set.of("powerW", "pullbackSecondsPerCm", "leedJPerCm");
 
-    private SettingText() {}
+    private SettingWords() {}
 
     /** Each setting as a part of a line; unverified ones are marked with an asterisk. */
-    static List<String> parts(SettingsAdvice settings, Knowledge knowledge) {
+    public static List<String> parts(SettingsAdvice settings, Knowledge knowledge) {
         List<String> parts = new ArrayList<>();
         settings.drug().ifPresent(drug -> parts.add(drug(drug, settings, knowledge)));
         number(parts, "foam to fill the lumen ", settings.foamMl(), " mL");
@@ -96,7 +96,7 @@ final class SettingText {
     }
 
     /** Three significant digits, no exponent and no trailing zero: 5, not 5.0. */
-    static String plain(double value) {
+    public static String plain(double value) {
         return new BigDecimal(Double.toString(value))
                 .round(THREE_DIGITS)
                 .stripTrailingZeros()

@@ -1,4 +1,4 @@
-package org.tunica.cli;
+package org.tunica.wording;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,14 +8,14 @@ import org.tunica.plan.Predicted;
 import org.tunica.plan.SettingsAdvice;
 
 /** What is proposed and what the models foresee of it, in a line or two. */
-final class ForecastText {
+public final class ForecastWords {
     /** Below this nothing is felt and the number would only fill the line; no clinical limit. */
     private static final double WORTH_SAYING_C = 39;
 
-    private ForecastText() {}
+    private ForecastWords() {}
 
     /** The lines for one option; none when nothing is computed for it. */
-    static List<String> lines(OptionAdvice option) {
+    public static List<String> lines(OptionAdvice option) {
         Predicted predicted = option.predicted();
         if (predicted.heat().isPresent()) {
             return heat(option.settings(), predicted, predicted.heat().get());
@@ -50,7 +50,7 @@ final class ForecastText {
     }
 
     /** A linear energy in brackets behind the power and the pullback it comes from. */
-    static String proposal(SettingsAdvice settings) {
+    public static String proposal(SettingsAdvice settings) {
         if (settings.leedJPerCm().isPresent()) {
             return number(settings.powerW()) + " W, " + number(settings.pullbackSecondsPerCm()) + " s/cm ("
                     + number(settings.leedJPerCm()) + " J/cm" + total(settings.totalEnergyJ()) + ")";
@@ -66,7 +66,7 @@ final class ForecastText {
     }
 
     private static String counted(double count, String what) {
-        return SettingText.plain(count) + " " + what + (count == 1 ? "" : "s");
+        return SettingWords.plain(count) + " " + what + (count == 1 ? "" : "s");
     }
 
     private static String death(Predicted predicted, Predicted.HeatForecast heat) {
@@ -93,7 +93,7 @@ final class ForecastText {
     }
 
     private static String number(OptionalDouble value) {
-        return value.isPresent() ? SettingText.plain(value.getAsDouble()) : "not known";
+        return value.isPresent() ? SettingWords.plain(value.getAsDouble()) : "not known";
     }
 
     private static String percent(double share) {

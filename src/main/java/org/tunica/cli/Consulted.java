@@ -1,0 +1,61 @@
+package org.tunica.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import org.tunica.Tunica;
+import org.tunica.plan.Advice;
+import org.tunica.releases.Engines;
+import org.tunica.releases.Shadow;
+
+/** The rules a command runs, and the place they came from while it is open. */
+final class Consulted implements AutoCloseable {
+    private final Engines.Engine engine;
+    private final Optional<OpenReleases> open;
+    private final boolean now;
+
+    private Consulted(Engines.Engine engine, Optional<OpenReleases> open, boolean now) {
+        this.engine = engine;
+        this.open = open;
+        this.now = now;
+    }
+
+    static Consulted ownRules() {
+        return new Consulted(
+                new Engines.Engine(Tunica.shipped(), Optional.empty(), List.of()), Optional.empty(), false);
+    }
+
+    static Consulted at(String place, Optional<String> asOf) {
+        OpenReleases open = OpenReleases.at(place);
+        try {
+            Engines engines = open.engines();
+            Engines.Engine engine = asOf.map(engines::asOf).orElseGet(engines::inForce);
+            return new Consulted(engine, Optional.of(open), asOf.isEmpty());
+        } catch (RuntimeException e) {
+            open.close();
+            throw e;
+        }
+    }
+
+    Tunica tunica() {
+        return engine.tunica();
+    }
+
+    /** What the user must know of these rules; not a word of it goes into the answer. */
+    void tell(PrintWriter err) {
+        engine.notices().forEach(err::println);
+        err.flush();
+    }
+
+    /** After the answer was given: the next release is asked silently, if one runs as a shadow. */
+    void shadow(byte[] caseJson, Advice said) {
+        if (now) {
+            open.ifPresent(releases -> new Shadow(releases.store(), releases.engines()).beside(engine, caseJson, said));
+        }
+    }
+
+    @Override
+    public void close() {
+        open.ifPresent(OpenReleases::close);
+    }
+}

@@ -1,0 +1,8 @@
+package org.tunica.cli;
+
+/** What is asked of a shadow. */
+enum ShadowAsk {
+    BEGIN,
+    END,
+    COUNTS
+}
