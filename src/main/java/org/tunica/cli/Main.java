@@ -59,6 +59,8 @@ public final class Main {
                 "slf4j.provider",
                 serves ? "ch.qos.logback.classic.spi.LogbackServiceProvider" : "org.slf4j.nop.NOPServiceProvider");
         if (serves && System.getProperty("logging.config") == null) {
+            // for what is opened before the framework of the server, and for that framework
+            System.setProperty("logback.configurationFile", "web/logback.xml");
             System.setProperty("logging.config", "classpath:web/logback.xml");
         }
     }

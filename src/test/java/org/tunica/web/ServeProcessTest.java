@@ -22,6 +22,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tunica.knowledge.DemoFiles;
 import org.tunica.plan.Advice;
 import org.tunica.store.Store;
 import tools.jackson.databind.JsonNode;
@@ -42,7 +43,9 @@ class ServeProcessTest {
         try (Started served = serve("--data", folder.resolve("data").toString())) {
             String said = String.join("\n", served.said);
             assertTrue(said.contains("What is kept is in " + folder.resolve("data")), said);
-            assertTrue(said.contains("Invented cases put in, to look around with: 14."), said);
+            assertTrue(said.startsWith("Tunica answers at http://127.0.0.1:"), said);
+            int invented = DemoFiles.cases().size();
+            assertTrue(said.contains("Invented cases put in, to look around with: " + invented + "."), said);
             assertTrue(said.endsWith(Advice.CAUTION), said);
             Browser browser = served.browser();
             assertEquals(200, browser.get(served.link()).statusCode());
