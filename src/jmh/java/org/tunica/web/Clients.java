@@ -54,7 +54,8 @@ final class Clients {
 
         @Override
         public void run() {
-            HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+            HttpClient client =
+                    HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
             do {
                 ask(client);
             } while (System.nanoTime() < until);

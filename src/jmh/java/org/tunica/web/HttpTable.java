@@ -47,17 +47,21 @@ public final class HttpTable {
         String advice = read("straight-thigh-trunk.json");
         String many = read("both-legs-many-segments.json");
         String sign = read("fhir/order-sign.json");
-        String empty = read("fhir/patient-view-without-scan.json");
+        String empty = read("fhir/patient-view-without-scan.json").replaceFirst("\"scan\": \"[^\"]*\"", "\"scan\": null");
         wholeOnce(sign);
         row("advice, one segment, wall met before", "/api/advice", () -> advice);
         row("advice, six segments, walls met before", "/api/advice", () -> many);
         row("hook, chart without a scan", HOOK, () -> empty);
-        List<String> known = IntStream.range(0, PATIENTS).mapToObj(i -> patient(sign, i)).toList();
+        List<String> known =
+                IntStream.range(0, PATIENTS).mapToObj(i -> patient(sign, i)).toList();
         for (String patient : known) {
             wholeOnce(patient);
         }
         row("hook, order of a patient asked about before", HOOK, () -> known.get(next.incrementAndGet() % PATIENTS));
-        row("hook, order of a new patient, walls met before", HOOK, () -> patient(sign, PATIENTS + next.incrementAndGet()));
+        row(
+                "hook, order of a new patient, walls met before",
+                HOOK,
+                () -> patient(sign, PATIENTS + next.incrementAndGet()));
         row("hook, order of a new patient with a new wall", HOOK, () -> wall(sign, next.incrementAndGet()));
     }
 
@@ -96,9 +100,7 @@ public final class HttpTable {
     }
 
     private static String changed(String call, String pattern, double value) {
-        String changed = Pattern.compile(pattern, Pattern.DOTALL)
-                .matcher(call)
-                .replaceFirst("$1" + value);
+        String changed = Pattern.compile(pattern, Pattern.DOTALL).matcher(call).replaceFirst("$1" + value);
         if (changed.equals(call)) {
             throw new IllegalStateException("nothing to change: " + pattern);
         }

@@ -26,15 +26,17 @@ final class ServerProcess implements AutoCloseable {
 
     static ServerProcess start() throws IOException {
         Path settings = Files.createTempFile("server-", ".yaml");
-        Files.writeString(settings, String.join(
-                "\n",
-                "format: tunica-server/1",
-                "adviceWithoutSignIn: true",
-                "limits: { perAddressPerMinute: 1000000, perCallerPerMinute: 1000000 }",
-                "recordSystems:",
-                "  site: knowledge/demo/fhir/site.yaml",
-                "  calls: unsigned-for-tests",
-                ""));
+        Files.writeString(
+                settings,
+                String.join(
+                        "\n",
+                        "format: tunica-server/1",
+                        "adviceWithoutSignIn: true",
+                        "limits: { perAddressPerMinute: 1000000, perCallerPerMinute: 1000000 }",
+                        "recordSystems:",
+                        "  site: knowledge/demo/fhir/site.yaml",
+                        "  calls: unsigned-for-tests",
+                        ""));
         long start = System.nanoTime();
         Process process = new ProcessBuilder(command(settings))
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
@@ -56,9 +58,7 @@ final class ServerProcess implements AutoCloseable {
         List<String> program = Files.exists(packaged)
                 ? List.of("java", "-Xmx1g", "-jar", packaged.toString())
                 : List.of("java", "-Xmx1g", "-cp", System.getProperty("java.class.path"), "org.tunica.cli.Main");
-        return Stream.concat(
-                        program.stream(),
-                        Stream.of("serve", "--port", "0", "--settings", settings.toString()))
+        return Stream.concat(program.stream(), Stream.of("serve", "--port", "0", "--settings", settings.toString()))
                 .toList();
     }
 

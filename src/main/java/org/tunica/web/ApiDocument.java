@@ -68,12 +68,14 @@ final class ApiDocument {
     /** What is written down about each address. */
     static List<ApiPage.Line> lines(ObjectNode document) {
         List<ApiPage.Line> lines = new ArrayList<>();
-        document.get("paths").properties().forEach(path -> path.getValue().properties().stream()
-                .filter(operation -> operation.getValue().has("summary"))
-                .forEach(operation -> lines.add(new ApiPage.Line(
-                        operation.getKey().toUpperCase(Locale.ROOT),
-                        path.getKey(),
-                        operation.getValue().get("summary").stringValue()))));
+        document.get("paths")
+                .properties()
+                .forEach(path -> path.getValue().properties().stream()
+                        .filter(operation -> operation.getValue().has("summary"))
+                        .forEach(operation -> lines.add(new ApiPage.Line(
+                                operation.getKey().toUpperCase(Locale.ROOT),
+                                path.getKey(),
+                                operation.getValue().get("summary").stringValue()))));
         return lines;
     }
 }

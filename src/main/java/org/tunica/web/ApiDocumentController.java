@@ -41,7 +41,6 @@ final class ApiDocumentController {
     /** The same for people, in short. */
     @GetMapping(path = "/api", produces = HTML)
     String page(HttpServletRequest request) {
-        return pages.api(new ApiPage(
-                pages.frame("What programs can ask", request), ApiDocument.lines(document())));
+        return pages.api(new ApiPage(pages.frame("What programs can ask", request), ApiDocument.lines(document())));
     }
 }

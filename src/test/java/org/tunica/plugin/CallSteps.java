@@ -15,8 +15,8 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import org.tunica.casefile.FaultyInput;
-import org.tunica.web.Keys;
 import org.tunica.web.KeyServer;
+import org.tunica.web.Keys;
 import org.tunica.web.Served;
 import org.tunica.web.Token;
 import tools.jackson.databind.JsonNode;
@@ -108,7 +108,8 @@ public final class CallSteps {
     @When("somebody with another key of the same name asks for {string}")
     public void stranger(String path) {
         answer = served.send(with(
-                served.at(path), sound(path).by(Keys.STRANGE, JWSAlgorithm.ES384).signed()));
+                served.at(path),
+                sound(path).by(Keys.STRANGE, JWSAlgorithm.ES384).signed()));
     }
 
     @When("somebody with a token without a signature asks for {string}")
@@ -142,7 +143,8 @@ public final class CallSteps {
 
     @And("it is JSON")
     public void json() {
-        assertEquals("application/json", answer.headers().firstValue("Content-Type").orElse(""));
+        assertEquals(
+                "application/json", answer.headers().firstValue("Content-Type").orElse(""));
         assertFalse(Wire.read(answer.body()).isEmpty());
     }
 

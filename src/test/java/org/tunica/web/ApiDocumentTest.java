@@ -38,7 +38,8 @@ class ApiDocumentTest {
         served = Served.with(Served.unsigned());
         HttpResponse<String> answer = served.get("/api/openapi.json");
         assertEquals(200, answer.statusCode());
-        assertEquals("application/json", answer.headers().firstValue("Content-Type").orElse(""));
+        assertEquals(
+                "application/json", answer.headers().firstValue("Content-Type").orElse(""));
         text = answer.body();
         document = JSON.readTree(text);
     }
@@ -51,22 +52,26 @@ class ApiDocumentTest {
     @Test
     void everyEndpointOfTheServer_isInIt_andNothingElse() {
         Set<String> told = new TreeSet<>();
-        document.get("paths").properties().forEach(path -> METHODS.stream()
-                .filter(path.getValue()::has)
-                .forEach(method -> told.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey())));
+        document.get("paths")
+                .properties()
+                .forEach(path -> METHODS.stream()
+                        .filter(path.getValue()::has)
+                        .forEach(method -> told.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey())));
         assertEquals(served.endpoints(), told);
         assertTrue(told.size() > 10, told::toString);
     }
 
     @Test
     void everyOperation_saysWhatItDoes_andWhoMay() {
-        document.get("paths").properties().forEach(path -> METHODS.stream()
-                .filter(path.getValue()::has)
-                .map(path.getValue()::get)
-                .forEach(operation -> {
-                    assertFalse(operation.path("summary").asString("").isBlank(), path::toString);
-                    assertTrue(operation.path("responses").size() > 0, path::toString);
-                }));
+        document.get("paths")
+                .properties()
+                .forEach(path -> METHODS.stream()
+                        .filter(path.getValue()::has)
+                        .map(path.getValue()::get)
+                        .forEach(operation -> {
+                            assertFalse(operation.path("summary").asString("").isBlank(), path::toString);
+                            assertTrue(operation.path("responses").size() > 0, path::toString);
+                        }));
     }
 
     @Test
@@ -82,20 +87,18 @@ class ApiDocumentTest {
     private static void same(String word, String printed) {
         String name = word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
         String embedded = document.at("/components/schemas/" + name).toString();
-        ObjectNode expected =
-                (ObjectNode) JSON.readTree(printed);
+        ObjectNode expected = (ObjectNode) JSON.readTree(printed);
         expected.remove(List.of("$schema", "$id"));
         assertEquals(expected, JSON.readTree(embedded.replace("#/components/schemas/" + name + "/", "#/")), name);
     }
 
     @Test
     void everyReference_leadsSomewhere() {
-        List<String> references = document.findValues("$ref").stream()
-                .map(JsonNode::stringValue)
-                .toList();
+        List<String> references =
+                document.findValues("$ref").stream().map(JsonNode::stringValue).toList();
         assertTrue(references.size() > 100);
-        references.forEach(reference -> assertFalse(
-                document.at(reference.substring(1)).isMissingNode(), reference));
+        references.forEach(
+                reference -> assertFalse(document.at(reference.substring(1)).isMissingNode(), reference));
     }
 
     @Test
@@ -108,11 +111,13 @@ class ApiDocumentTest {
     }
 
     private static void described(String name, Class<?> line) {
-        Set<String> components =
-                Arrays.stream(line.getRecordComponents()).map(one -> one.getName()).collect(Collectors.toSet());
+        Set<String> components = Arrays.stream(line.getRecordComponents())
+                .map(one -> one.getName())
+                .collect(Collectors.toSet());
         assertEquals(
                 components,
-                Set.copyOf(document.at("/components/schemas/" + name + "/properties").propertyNames()));
+                Set.copyOf(document.at("/components/schemas/" + name + "/properties")
+                        .propertyNames()));
     }
 
     /** A reader of OpenAPI that is not ours. */

@@ -65,7 +65,8 @@ final class HostileRequest {
             "/\u00e4\u4e2d");
 
     private static final List<String> METHODS = List.of(
-            "POST", "POST", "POST", "POST", "GET", "GET", "PUT", "DELETE", "PATCH", "HEAD", "OPTIONS", "TRACE", "post", "X");
+            "POST", "POST", "POST", "POST", "GET", "GET", "PUT", "DELETE", "PATCH", "HEAD", "OPTIONS", "TRACE", "post",
+            "X");
 
     private static final List<String> TYPES = List.of(
             "application/json",
@@ -164,7 +165,9 @@ final class HostileRequest {
                 .append(random.nextInt(60) == 0 ? " HTTP/9.9" : " HTTP/1.1")
                 .append("\r\n");
         head.append(random.nextInt(30) == 0 ? "Host: evil.example\r\nHost: x\r\n" : "Host: 127.0.0.1\r\n");
-        head.append("Connection: close\r\nContent-Type: ").append(of(TYPES, random)).append("\r\n");
+        head.append("Connection: close\r\nContent-Type: ")
+                .append(of(TYPES, random))
+                .append("\r\n");
         for (int more = random.nextInt(3); more > 0; more--) {
             head.append(of(HEADERS, random)).append("\r\n");
         }

@@ -60,7 +60,10 @@ final class OddValues {
         String name = names.get(random.nextInt(names.size()));
         switch (random.nextInt(3)) {
             case 0 -> object.remove(name);
-            case 1 -> object.set(names.get(random.nextInt(names.size())), object.get(name).deepCopy());
+            case 1 ->
+                object.set(
+                        names.get(random.nextInt(names.size())),
+                        object.get(name).deepCopy());
             default -> object.set(name, odd(random));
         }
     }

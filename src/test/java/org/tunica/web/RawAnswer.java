@@ -69,7 +69,9 @@ record RawAnswer(int status, String head, String body) {
             return new RawAnswer(0, text, "");
         }
         return new RawAnswer(
-                Integer.parseInt(text.substring(9, 12)), text.substring(0, end), text.substring(end + END_OF_HEAD.length()));
+                Integer.parseInt(text.substring(9, 12)),
+                text.substring(0, end),
+                text.substring(end + END_OF_HEAD.length()));
     }
 
     /** A page for people, with the caution every page has. */
@@ -85,7 +87,8 @@ record RawAnswer(int status, String head, String body) {
     /** A refusal without a body, or one in the form of problem details or of an OperationOutcome. */
     boolean isEmptyOrTells() {
         String lower = head.toLowerCase(Locale.ROOT);
-        boolean problem = lower.contains("content-type: application/problem+json") && body.contains("\"status\":" + status);
+        boolean problem =
+                lower.contains("content-type: application/problem+json") && body.contains("\"status\":" + status);
         boolean outcome = body.contains("\"resourceType\":\"OperationOutcome\"")
                 && (lower.contains("content-type: application/fhir+json")
                         || lower.contains("content-type: application/json"));

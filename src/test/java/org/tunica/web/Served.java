@@ -73,13 +73,13 @@ public final class Served implements AutoCloseable {
     /** Settings of a site that wants no token, as only tests may. */
     public static String unsigned() {
         return "recordSystems:\n  site: knowledge/demo/fhir/site.yaml\n  calls: unsigned-for-tests\n"
-                + "  answerWithinMs: 10000\n  origins: [\"https://records.larkspur.example\"]\n";
+                + "  answerWithinMs: 10000\n  recordWithinMs: 10000\n  origins: [\"https://records.larkspur.example\"]\n";
     }
 
     /** Settings of a site that knows one record system by its keys. */
     public static String signed(String keys) {
         return "recordSystems:\n  site: knowledge/demo/fhir/site.yaml\n  baseAddress: " + BASE + "\n"
-                + "  answerWithinMs: 10000\n  callers:\n"
+                + "  answerWithinMs: 10000\n  recordWithinMs: 10000\n  callers:\n"
                 + "  - { name: ward-7, issuer: \"" + Token.ISSUER + "\", keys: '" + keys + "' }\n";
     }
 
@@ -98,10 +98,13 @@ public final class Served implements AutoCloseable {
     /** Method and address of everything programs can ask, as the server itself maps it. */
     public Set<String> endpoints() {
         Set<String> endpoints = new TreeSet<>();
-        server.mappings().forEach(mapping -> mapping.getHandlerMethods().keySet().forEach(info -> info.getPatternValues()
-                .forEach(pattern -> info.getMethodsCondition()
-                        .getMethods()
-                        .forEach(method -> endpoints.add(method + " " + pattern)))));
+        server.mappings()
+                .forEach(mapping -> mapping.getHandlerMethods()
+                        .keySet()
+                        .forEach(info -> info.getPatternValues()
+                                .forEach(pattern -> info.getMethodsCondition()
+                                        .getMethods()
+                                        .forEach(method -> endpoints.add(method + " " + pattern)))));
         endpoints.removeIf(endpoint -> !endpoint.matches("\\S+ /(api/|cds-services|fhir/).*"));
         return endpoints;
     }
