@@ -3,10 +3,11 @@ package org.tunica.drawing;
 import org.tunica.plan.OptionStanding;
 
 /** A sign for each standing, known by its shape; the word always stands beside it. */
-final class StandingSign {
+public final class StandingSign {
     private StandingSign() {}
 
-    static String of(OptionStanding standing) {
+    /** The sign of a standing. */
+    public static String of(OptionStanding standing) {
         return switch (standing) {
             case PREFERRED -> "\u25CF";
             case SUITABLE -> "\u25D0";

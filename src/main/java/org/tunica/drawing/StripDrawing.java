@@ -95,7 +95,7 @@ final class StripDrawing {
     }
 
     private void row(Svg svg, StripRow row, double y) {
-        svg.text("name", Svg.Anchor.START, 0, y + 13, row.says());
+        svg.text("option-name", Svg.Anchor.START, 0, y + 13, row.says());
         svg.text(
                 "standing",
                 Svg.Anchor.START,

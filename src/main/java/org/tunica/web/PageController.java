@@ -38,8 +38,12 @@ final class PageController {
         }
         roles.retainAll(Permission.ROLES);
         boolean local = who.getPrincipal() instanceof LocalUser;
-        return pages.start(
-                new StartPage(pages.frame("What is here", request), List.copyOf(roles), Places.openTo(roles), local));
+        return pages.start(new StartPage(
+                pages.frame("What is here", request),
+                List.copyOf(roles),
+                Places.openTo(roles),
+                CasePages.openTo(roles),
+                local));
     }
 
     @GetMapping(path = "/sign-in", produces = HTML)

@@ -6,6 +6,8 @@ final class PagePaths {
 
     static boolean holds(String path) {
         return path.equals("/")
+                || path.equals("/cases")
+                || path.startsWith("/cases/")
                 || path.startsWith("/sign")
                 || path.startsWith("/my-")
                 || path.startsWith("/first-start/")

@@ -24,7 +24,8 @@ final class Places {
     static List<StartPage.Place> openTo(Set<String> roles) {
         return Stream.concat(
                         Permission.OF_PEOPLE.stream()
-                                .filter(permission -> permission.allows(roles))
+                                .filter(permission ->
+                                        permission.pattern().startsWith("/api/") && permission.allows(roles))
                                 .map(permission -> permission.method() + " " + permission.pattern())
                                 .map(address -> new StartPage.Place(address, SAYS.getOrDefault(address, ""))),
                         Stream.of(new StartPage.Place("GET /api/schemas/*", "the JSON Schemas of what is sent")))

@@ -7,9 +7,10 @@ import java.util.List;
  *
  * @param roles of the reader
  * @param places open to the reader
+ * @param cases whether the pages of cases are open to the reader
  * @param ownPassword whether the reader has a password of this server
  */
-record StartPage(Frame frame, List<String> roles, List<Place> places, boolean ownPassword) {
+record StartPage(Frame frame, List<String> roles, List<Place> places, boolean cases, boolean ownPassword) {
     /** An address and what it does. */
     record Place(String address, String says) {}
 }

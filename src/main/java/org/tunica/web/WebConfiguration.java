@@ -17,6 +17,7 @@ import org.springframework.context.annotation.PropertySource;
     AuditController.class,
     BodyLimit.class,
     CallerRules.class,
+    CasePages.class,
     CasesController.class,
     DocumentsController.class,
     Doors.class,

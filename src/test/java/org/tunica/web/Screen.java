@@ -1,0 +1,117 @@
+package org.tunica.web;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/**
+ * A real browser without a window. Where none is installed its tests are passed over and say so, unless the environment
+ * names it as required.
+ */
+final class Screen implements AutoCloseable {
+    private static final String REQUIRED = "TUNICA_BROWSER_REQUIRED";
+    private static final List<String> FLAGS = List.of(
+            "--headless=new",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-dev-shm-usage",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--window-size=1200,1600");
+
+    private final URI server;
+    final ChromeDriver driver;
+
+    private Screen(URI server, ChromeDriver driver) {
+        this.server = server;
+        this.driver = driver;
+    }
+
+    static Screen at(URI server) {
+        Optional<Path> browser = installed("chromium", "chromium-browser", "google-chrome");
+        Optional<Path> hand = installed("chromedriver");
+        if (browser.isEmpty() || hand.isEmpty()) {
+            String says = "no browser here: install chromium and chromium-driver to run the tests of the pages";
+            if (System.getenv(REQUIRED) != null) {
+                throw new AssertionError(says);
+            }
+            Assumptions.abort(says);
+        }
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(browser.orElseThrow().toFile());
+        options.addArguments(FLAGS);
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(hand.orElseThrow().toFile())
+                .usingAnyFreePort()
+                .build();
+        return new Screen(server, new ChromeDriver(service, options));
+    }
+
+    private static Optional<Path> installed(String... names) {
+        return Stream.of(System.getenv("PATH").split(":"))
+                .flatMap(folder -> Stream.of(names).map(name -> Path.of(folder, name)))
+                .filter(Files::isExecutable)
+                .findFirst();
+    }
+
+    void open(String path) {
+        driver.get(server.resolve(path).toString());
+    }
+
+    /** Signs in with the keyboard alone. */
+    void signIn(String name, String password) {
+        open("/sign-in");
+        driver.findElement(By.name("name")).sendKeys(name, Keys.TAB, password, Keys.ENTER);
+    }
+
+    String text() {
+        return driver.findElement(By.tagName("body")).getText();
+    }
+
+    /** What breaks a rule of accessibility gravely, by the rules of WCAG 2 at levels A and AA. */
+    List<String> hindrances() throws IOException {
+        try (InputStream in =
+                Screen.class.getResourceAsStream("/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
+            driver.executeScript(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        Object found = driver.executeAsyncScript("const done = arguments[0];"
+                + "axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa']}).then(r => done(r.violations"
+                + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
+                + ".map(v => v.id + ': ' + v.nodes.map(n => n.html.slice(0, 200)).join(' | '))));");
+        return ((List<?>) found).stream().map(Object::toString).toList();
+    }
+
+    /** Shows the page as it would be on paper, or in a dark room. */
+    void emulate(String media, String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("media", media, "features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
+    /** A picture of the page, for a person to look at. */
+    void picture(String name) throws IOException {
+        Path folder = Files.createDirectories(Path.of("target", "screens"));
+        Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}
