@@ -42,17 +42,16 @@ final class Pages {
         return written("start.jte", page);
     }
 
-<<<<<<< HEAD
     String api(ApiPage page) {
         return written("api.jte", page);
-=======
+    }
+
     String cases(CasesPage page) {
         return written("cases.jte", page);
     }
 
     String advice(CasePage page) {
         return written("advice.jte", page);
->>>>>>> main
     }
 
     private String written(String template, Object page) {
