@@ -53,8 +53,9 @@ public final class Tunica {
     private final Audits audits;
     private final HeatAnswers heat;
     private final Advice.Release release;
+    private final AdviceListener listener;
 
-    private Tunica(Bundle bundle, Advice.Release release) {
+    private Tunica(Bundle bundle, Advice.Release release, AdviceListener listener) {
         this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
         this.physics = accepted(() -> new Physics(knowledge));
@@ -69,6 +70,7 @@ public final class Tunica {
         this.sessions = accepted(() -> new SessionPlanner(knowledge, physics));
         this.firmness = accepted(() -> new FirmAdviser(knowledge, physics, rules, planner, sessions::minutes));
         this.release = release;
+        this.listener = listener;
         this.treatments = accepted(() -> new Treatments(
                 knowledge, new NoteWriter(knowledge, physics.heatGiven()), new PatientSheet(knowledge), this::advise));
         this.pastCases = new PastCases(knowledge, treatments);
@@ -95,7 +97,10 @@ public final class Tunica {
      * @throws org.tunica.casefile.FaultyInput with every fault of its files
      */
     public static Tunica of(Bundle bundle) {
-        return new Tunica(bundle, new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest()));
+        return new Tunica(
+                bundle,
+                new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest()),
+                AdviceListener.NONE);
     }
 
     /**
@@ -103,10 +108,10 @@ public final class Tunica {
      *
      * @throws org.tunica.casefile.FaultyInput with every fault of its files
      */
-    public static Tunica inForce(VerifiedRelease release) {
+    public static Tunica inForce(VerifiedRelease release, AdviceListener listener) {
         Bundle bundle = release.bundle();
         String version = release.manifest().version();
-        return new Tunica(bundle, new Advice.Release(version, Advice.Release.State.ACTIVE, bundle.digest()));
+        return new Tunica(bundle, new Advice.Release(version, Advice.Release.State.ACTIVE, bundle.digest()), listener);
     }
 
     /**
@@ -121,7 +126,9 @@ public final class Tunica {
 
     /** The advice for a case: every option of every technique for every segment, with reasons. */
     public Advice advise(CaseFile caseFile) {
-        return firmness.firm(caseFile, ranked(caseFile));
+        Advice advice = firmness.firm(caseFile, ranked(caseFile));
+        listener.given(caseFile, advice);
+        return advice;
     }
 
     private Advice ranked(CaseFile caseFile) {

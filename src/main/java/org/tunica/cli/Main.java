@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.plan.Advice;
+import org.tunica.store.OutOfDate;
 import org.tunica.store.StoreUnavailable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -93,6 +94,10 @@ public final class Main {
 
     private static int report(Exception exception, PrintWriter err) {
         if (exception instanceof FaultyInput) {
+            err.println(exception.getMessage());
+            return ExitCode.USAGE;
+        }
+        if (exception instanceof OutOfDate) {
             err.println(exception.getMessage());
             return ExitCode.USAGE;
         }

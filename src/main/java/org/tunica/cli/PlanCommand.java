@@ -24,6 +24,9 @@ final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "CASE.json", description = "The case; - reads standard input.")
     private String file = "";
 
+    @Mixin
+    private RulesInUse rules = new RulesInUse();
+
     @Option(names = "--json", description = "Print the plan as JSON (tunica-plan/1).")
     private boolean json;
 
@@ -41,12 +44,15 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         width.check();
         byte[] bytes = InputFile.read(file);
-        Tunica tunica = Tunica.shipped();
-        CaseFile caseFile = tunica.readCase(file, bytes);
-        SessionPlan plan = tunica.plan(caseFile);
-        spec.commandLine()
-                .getOut()
-                .print(json ? tunica.toJson(plan) : new PlanText(tunica.knowledge(), width.columns()).of(plan));
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            Tunica tunica = consulted.tunica();
+            CaseFile caseFile = tunica.readCase(file, bytes);
+            SessionPlan plan = tunica.plan(caseFile);
+            spec.commandLine()
+                    .getOut()
+                    .print(json ? tunica.toJson(plan) : new PlanText(tunica.knowledge(), width.columns()).of(plan));
+        }
         return 0;
     }
 }

@@ -44,7 +44,7 @@ final class ReleaseBuildCommand implements Callable<Integer> {
     private String folder = "";
 
     @Option(
-            names = "--version-number",
+            names = "--number",
             required = true,
             paramLabel = "X.Y.Z",
             description = "Its version: X when somebody"

@@ -3,6 +3,7 @@ package org.tunica.cli;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
@@ -76,18 +77,17 @@ final class ServeCommand implements Callable<Integer> {
                 ServedData served = ServedData.at(data);
                 Store store = Store.open(served.place(), clock)) {
             int invented = empty ? 0 : DemoCases.putInto(store, tunica);
-            try (WebServer server = WebServer.start(tunica, store, settings, clock)) {
-                tell(served, invented, server);
-                stopping.await();
-            }
+            new Serving(store, clock, settings)
+                    .until(stopping, (server, rules) -> tell(served, invented, server, rules));
         }
         return 0;
     }
 
-    private void tell(ServedData served, int invented, WebServer server) {
+    private void tell(ServedData served, int invented, WebServer server, List<String> rules) {
         PrintWriter out = spec.commandLine().getOut();
         out.println("Tunica answers at " + server.address() + "/");
         out.println(served.says());
+        rules.forEach(out::println);
         if (invented > 0) {
             out.println("Invented cases put in, to look around with: " + invented + ". --empty starts without them.");
         }

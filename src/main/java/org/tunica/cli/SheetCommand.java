@@ -36,6 +36,9 @@ final class SheetCommand implements Callable<Integer> {
             description = "What the specialist chose for a segment; may be given for each.")
     private Map<String, String> chosen = new LinkedHashMap<>();
 
+    @Mixin
+    private RulesInUse rules = new RulesInUse();
+
     @Option(names = "--out", paramLabel = "FILE", description = "Write to a file that ends in .html or .pdf.")
     private String out = "";
 
@@ -58,8 +61,7 @@ final class SheetCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--out must end in .html or .pdf, is " + out);
         }
         byte[] bytes = InputFile.read(file);
-        Tunica tunica = Tunica.shipped();
-        Document sheet = tunica.treatments().sheet(tunica.readCase(file, bytes), chosen);
+        Document sheet = sheet(bytes);
         if (out.isEmpty()) {
             spec.commandLine().getOut().print(new PaperText(width.columns()).of(sheet));
         } else {
@@ -70,5 +72,13 @@ final class SheetCommand implements Callable<Integer> {
                                     : Paper.xhtml(sheet, Lettering.LARGE).getBytes(StandardCharsets.UTF_8));
         }
         return 0;
+    }
+
+    private Document sheet(byte[] bytes) {
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            Tunica tunica = consulted.tunica();
+            return tunica.treatments().sheet(tunica.readCase(file, bytes), chosen);
+        }
     }
 }

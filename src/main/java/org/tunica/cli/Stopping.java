@@ -1,6 +1,8 @@
 package org.tunica.cli;
 
+import java.time.Duration;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Waits until the process is told to end, and lets it end only after everything was closed in order: requests first, then
@@ -28,8 +30,9 @@ final class Stopping implements AutoCloseable {
         }
     }
 
-    void await() throws InterruptedException {
-        asked.await();
+    /** Waits for a while, and tells whether it is time to end. */
+    boolean askedWithin(Duration time) throws InterruptedException {
+        return asked.await(time.toMillis(), TimeUnit.MILLISECONDS);
     }
 
     @Override

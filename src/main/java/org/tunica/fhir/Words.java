@@ -20,7 +20,7 @@ final class Words {
 
     /** The rules and knowledge in use. */
     static String of(Advice.Release release) {
-        return "rules " + release.version() + ", " + release.state().word()
+        return release.state().word().toUpperCase(Locale.ROOT) + " rules " + release.version()
                 + (release.state() == Advice.Release.State.DRAFT ? ", not signed by anyone" : "");
     }
 

@@ -30,21 +30,39 @@ public record ReplayReport(String text) {
      * @throws FaultyInput when it is no replay, or one of other rules
      */
     public void mustBeOf(String rules) {
+        String draft = side("after");
+        if (!draft.equals(rules)) {
+            throw fault("$.after.digest", "is " + draft + ": the replay was made of other rules than these, " + rules);
+        }
+    }
+
+    /**
+     * Ends the work unless these rules were held against those.
+     *
+     * @param inForce digest over rules and knowledge of the release in force
+     * @throws FaultyInput when it was made against others
+     */
+    public void mustBeAgainst(String inForce) {
+        String other = side("before");
+        if (!other.equals(inForce)) {
+            throw fault(
+                    "$.before.digest",
+                    "is " + other + ": the replay was made against other rules than those in force, " + inForce);
+        }
+    }
+
+    private String side(String name) {
         Faults faults = new Faults();
         FieldReader reader =
                 new FieldReader(JsonText.parseRecord("replay", text.getBytes(StandardCharsets.UTF_8)), "$", faults);
-        String format = reader.requiredText("format");
-        String draft = reader.required("draft", reader.object("draft"))
-                .orElseGet(() -> reader.emptyPart("draft"))
+        if (!reader.requiredText("format").equals(FORMAT)) {
+            reader.fault("format", "must be " + FORMAT);
+        }
+        String digest = reader.required(name, reader.object(name))
+                .orElseGet(() -> reader.emptyPart(name))
                 .requiredText("digest");
         faults.throwIfAny("replay");
-        if (!format.equals(FORMAT)) {
-            throw fault("$.format", "must be " + FORMAT + ", is " + format);
-        }
-        if (!draft.equals(rules)) {
-            throw fault(
-                    "$.draft.digest", "is " + draft + ": the replay was made with other rules than these, " + rules);
-        }
+        return digest;
     }
 
     private static FaultyInput fault(String place, String says) {

@@ -1,6 +1,7 @@
 package org.tunica.plan;
 
 import java.util.List;
+import java.util.Locale;
 import org.tunica.casefile.Word;
 
 /**
@@ -24,6 +25,11 @@ public record Advice(
      * @param digest over every file of the release
      */
     public record Release(String version, State state, String digest) {
+        /** What every page of it is marked with: DRAFT, or nothing when it is signed and in force. */
+        public String mark() {
+            return state == State.ACTIVE ? "" : state.word().toUpperCase(Locale.ROOT);
+        }
+
         /** Where a release stands; only an active one is signed. */
         public enum State implements Word {
             DRAFT,

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.tunica.AdviceListener;
 import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
@@ -26,6 +27,7 @@ public final class Engines {
     private final ReleaseRecords records;
     private final Clock clock;
     private final Program program;
+    private final AdviceListener listener;
     private final Map<String, Loaded> loaded = new ConcurrentHashMap<>();
     private final Map<String, Tunica> shadows = new ConcurrentHashMap<>();
 
@@ -42,9 +44,19 @@ public final class Engines {
 
     /** The releases kept in a store, at the time of a clock, run by a program. */
     public Engines(ReleaseRecords records, Clock clock, Program program) {
+        this(records, clock, program, AdviceListener.NONE);
+    }
+
+    /**
+     * The same whose engine in force tells of each advice it gives.
+     *
+     * @param listener hears of the advices
+     */
+    public Engines(ReleaseRecords records, Clock clock, Program program, AdviceListener listener) {
         this.records = records;
         this.clock = clock;
         this.program = program;
+        this.listener = listener;
     }
 
     /**
@@ -81,9 +93,15 @@ public final class Engines {
         return new Engine(known.tunica(), Optional.of(version), notices);
     }
 
+    /** The engine of a version that spoke already. */
+    Optional<Engine> loaded(String version) {
+        return Optional.ofNullable(loaded.get(version))
+                .map(known -> new Engine(known.tunica(), Optional.of(version), List.of()));
+    }
+
     private Loaded load(String version) {
         VerifiedRelease release = records.verified(version);
-        return new Loaded(release, Tunica.inForce(release));
+        return new Loaded(release, Tunica.inForce(release, listener));
     }
 
     /**
@@ -130,7 +148,7 @@ public final class Engines {
                 .faults()
                 .forEach(fault -> notices.add("By the keys as they count today: " + fault + "."));
         aboutTheProgram(release.manifest()).ifPresent(notices::add);
-        return new Engine(Tunica.inForce(release), Optional.of(version), notices);
+        return new Engine(Tunica.inForce(release, AdviceListener.NONE), Optional.of(version), notices);
     }
 
     private Instant lastInForce(Story story) {

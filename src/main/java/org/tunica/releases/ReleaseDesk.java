@@ -13,6 +13,7 @@ import org.tunica.casefile.FaultyInput;
 import org.tunica.governance.Manifest;
 import org.tunica.governance.ReleaseCheck;
 import org.tunica.governance.ReleaseFiles;
+import org.tunica.governance.ReplayReport;
 import org.tunica.governance.SemanticVersion;
 import org.tunica.governance.Step;
 import org.tunica.governance.StepKind;
@@ -51,14 +52,17 @@ public final class ReleaseDesk {
     /**
      * Keeps a release that was built; it is a draft.
      *
-     * @throws FaultyInput when its files are not as it says, an author is nobody here, or the version is not above the one in
-     *     force
+     * @throws FaultyInput when its files are not as it says, an author is nobody here, the version is not above the one in
+     *     force, or the replay was not made against that one
      */
     public Story keep(Actor by, ReleaseFiles files) {
         Manifest manifest = ReleaseCheck.intact(files);
         return store.together(() -> {
             manifest.authors().forEach(this::mustBeKnown);
-            mustBeAbove(records.timeline().inForceAt(moment()), manifest.version());
+            Optional<String> inForce = records.timeline().inForceAt(moment());
+            mustBeAbove(inForce, manifest.version());
+            inForce.map(version -> records.release(version).files().manifest().rules())
+                    .ifPresent(new ReplayReport(files.text(ReleaseFiles.REPLAY))::mustBeAgainst);
             store.releases().add(by, manifest.version(), manifest.digest(), files.packed());
             record(by, manifest.version(), StepKind.BUILT, manifest.title());
             return records.story(manifest.version());
@@ -119,7 +123,7 @@ public final class ReleaseDesk {
 
     /** Lets a release run silently beside the one in force from now on. */
     public Story shadow(Actor by, String version) {
-        tryOut.accept(records.release(version).files().bundle());
+        tryOut(version);
         return move(by, version, StepKind.SHADOWED, "");
     }
 
@@ -147,7 +151,7 @@ public final class ReleaseDesk {
     }
 
     private Story activate(Actor by, String version, Optional<Instant> planned) {
-        tryOut.accept(records.release(version).files().bundle());
+        tryOut(version);
         return store.together(() -> {
             Instant from = planned.orElseGet(this::moment);
             planned.filter(moment -> !moment.isAfter(moment())).ifPresent(moment -> {
@@ -179,6 +183,12 @@ public final class ReleaseDesk {
             write(by, bad, step(by, StepKind.ROLLED_BACK, moment(), why, Optional.empty()));
             return records.story(before);
         });
+    }
+
+    private void tryOut(String version) {
+        ReleaseFiles files = records.release(version).files();
+        ReleaseCheck.intact(files);
+        tryOut.accept(files.bundle());
     }
 
     private Story move(Actor by, String version, StepKind kind, String reason) {

@@ -112,7 +112,7 @@ public final class PatientSheet {
                 "en",
                 plain.sentence("sheet.title"),
                 advice.caseRef(),
-                advice.release().state().word().toUpperCase(Locale.ROOT),
+                advice.release().mark(),
                 List.of(Advice.CAUTION),
                 sections);
     }

@@ -30,17 +30,23 @@ public record KeyFile(
     public static final int SHORTEST_PASSPHRASE = 12;
 
     private static final String DERIVATION = "PBKDF2-HMAC-SHA256";
+    private static final String NO_NAME = "is no name: letters, digits, dot, hyphen, underscore, plus and @, no blank";
     private static final String CIPHER = "AES-256-GCM";
 
     /**
      * Seals a key.
      *
-     * @throws FaultyInput when the passphrase is too short
+     * @throws FaultyInput when the passphrase is too short, or person or key have no name that could be signed
      */
     public static KeyFile seal(SigningKey key, char[] passphrase) {
         if (passphrase.length < SHORTEST_PASSPHRASE) {
             throw fault("passphrase", "must have at least " + SHORTEST_PASSPHRASE + " characters");
         }
+        List.of(key.person(), key.keyId()).stream()
+                .filter(name -> !Statement.isName(name))
+                .forEach(name -> {
+                    throw fault(name, NO_NAME);
+                });
         SecureRandom random = new SecureRandom();
         String salt = drawn(random, Seal.SALT_BYTES);
         String nonce = drawn(random, Seal.NONCE_BYTES);
@@ -100,6 +106,9 @@ public record KeyFile(
         must(reader, "format", FORMAT);
         String person = reader.requiredText("person");
         String keyId = reader.requiredText("key");
+        if (!Statement.isName(person) || !Statement.isName(keyId)) {
+            reader.fault("person", "or key " + NO_NAME);
+        }
         String publicKey = reader.requiredText("publicKey");
         FieldReader derivation = part(reader, "derivation");
         must(derivation, "name", DERIVATION);

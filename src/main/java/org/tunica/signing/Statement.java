@@ -28,6 +28,11 @@ public record Statement(
         }
     }
 
+    /** Whether a person or a key can be called so. */
+    static boolean isName(String name) {
+        return NAME.matcher(name).matches();
+    }
+
     private static void require(String field, String value, Pattern shape) {
         if (!shape.matcher(value).matches()) {
             throw new IllegalArgumentException(field + " must be written as " + shape + ", got \"" + value + "\"");

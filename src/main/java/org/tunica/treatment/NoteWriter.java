@@ -2,7 +2,6 @@ package org.tunica.treatment;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -67,8 +66,8 @@ public final class NoteWriter {
     }
 
     private static Document page(SessionPlan plan, List<Document.Section> sections) {
-        String state = plan.release().state().word().toUpperCase(Locale.ROOT);
-        return new Document("en", "Procedure note", "case " + plan.caseRef(), state, List.of(Advice.CAUTION), sections);
+        String mark = plan.release().mark();
+        return new Document("en", "Procedure note", "case " + plan.caseRef(), mark, List.of(Advice.CAUTION), sections);
     }
 
     private static SessionPlan.Session session(SessionPlan plan, DeliveredSession delivered) {

@@ -124,7 +124,7 @@ class ReleaseCheckTest {
         ReplayReport other = Draft.replay(Bundle.of(Map.of("rules/a.rule", "", "knowledge/a.yaml", "")));
         FaultyInput fault = assertThrows(
                 FaultyInput.class, () -> other.mustBeOf(Draft.bundle().digest()));
-        assertTrue(fault.getMessage().contains("the replay was made with other rules than these"), fault::getMessage);
+        assertTrue(fault.getMessage().contains("the replay was made of other rules than these"), fault::getMessage);
         assertThrows(
                 FaultyInput.class,
                 () -> new ReplayReport("{}").mustBeOf(Draft.bundle().digest()));

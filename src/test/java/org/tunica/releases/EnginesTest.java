@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.governance.ReleaseState;
 import org.tunica.knowledge.Bundle;
@@ -45,6 +47,21 @@ class EnginesTest {
             assertTrue(engine.notices().get(0).contains("DRAFT"));
             assertTrue(Office.advice(engine, CASE).contains("\"state\" : \"draft\""));
         }
+    }
+
+    /** A patient sheet and a note are marked on every page while the rules are a draft, and not when they are signed. */
+    @Test
+    void papers_areMarkedAsADraftUntilTheRulesAreSigned() {
+        try (Office office = Office.staffed(place)) {
+            assertEquals("DRAFT", mark(office.engines.inForce()));
+            office.inForce("1.0.0", Office.RULES);
+            assertEquals("", mark(office.engines.inForce()));
+        }
+    }
+
+    private static String mark(Engines.Engine engine) {
+        CaseFile caseFile = engine.tunica().readCase(CASE, Office.demo(CASE));
+        return engine.tunica().treatments().sheet(caseFile, Map.of()).mark();
     }
 
     @Test
@@ -155,6 +172,23 @@ class EnginesTest {
                     office.store.audit().newest(Page.newest(1)).get(0).act());
             office.desk.endShadow(Office.BY, "1.1.0");
             assertEquals(Optional.empty(), shadow.beside(spoke, Office.demo(CASE), said));
+        }
+    }
+
+    @Test
+    void aServer_asksTheShadowBehindEveryAdvice() {
+        try (Office office = Office.staffed(place)) {
+            office.inForce("1.0.0", Office.RULES);
+            office.inReview("1.1.0", Office.WIDER_GAP);
+            office.desk.shadow(Office.BY, "1.1.0");
+            try (ServedRules served =
+                    new ServedRules(office.store, office.clock, Office.PROGRAM, Duration.ofMinutes(10))) {
+                Office.advice(served.inForce(), CASE);
+                Office.advice(served.inForce(), CASE);
+            }
+            ShadowRun.Counts counts = new Shadow(office.store, office.engines).counts("1.1.0");
+            assertEquals(2, counts.runs());
+            assertEquals(0, counts.failures());
         }
     }
 

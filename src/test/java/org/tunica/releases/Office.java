@@ -26,7 +26,6 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.signing.Signature;
 import org.tunica.signing.SigningKey;
 import org.tunica.signing.SigningRole;
-import org.tunica.signing.Statement;
 import org.tunica.store.Actor;
 import org.tunica.store.Role;
 import org.tunica.store.Store;
@@ -117,8 +116,11 @@ final class Office implements AutoCloseable {
                 Optional.empty(),
                 effectiveTo,
                 today.plusYears(1));
-        ReplayReport replay = new ReplayReport("{\"format\":\"tunica-replay/1\",\"draft\":{\"digest\":\""
-                + bundle.digest() + "\"},\"of\":\"" + version + "\"}\n");
+        String before = versionInForce()
+                .map(inForce -> records.release(inForce).files().manifest().rules())
+                .orElse(RULES.digest());
+        ReplayReport replay = new ReplayReport("{\"format\":\"tunica-replay/1\",\"before\":{\"digest\":\"" + before
+                + "\"},\"after\":{\"digest\":\"" + bundle.digest() + "\"},\"of\":\"" + version + "\"}\n");
         return new ReleaseBuilder(PROGRAM.version(), today)
                 .build(intent, bundle, new ReleaseBuilder.Beside(replay, new TreeMap<>(), Optional.empty()));
     }
@@ -133,8 +135,8 @@ final class Office implements AutoCloseable {
     }
 
     Signature signature(String version, String person, SigningRole role) {
-        Statement statement = signing.statement(version, role, person, "k1");
-        return hands.get(person).sign(statement);
+        SigningKey hand = hands.get(person);
+        return hand.sign(signing.statement(version, role, person, hand.keyId()));
     }
 
     void signByAll(String version) {

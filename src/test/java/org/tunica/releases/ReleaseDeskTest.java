@@ -217,6 +217,16 @@ class ReleaseDeskTest {
     }
 
     @Test
+    void aReplayAgainstOtherRulesThanThoseInForce_isNotTaken() {
+        try (Office office = office()) {
+            office.inForce("1.0.0", Office.RULES);
+            ReleaseFiles early = office.files("1.2.0", Office.SMALL);
+            office.inForce("1.1.0", Office.WIDER_GAP);
+            refused(() -> office.desk.keep(Office.BY, early), "made against other rules than those in force");
+        }
+    }
+
+    @Test
     void aReview_isRecordedAndAnOverdueOneIsTold() {
         try (Office office = office()) {
             office.inForce("1.0.0", Office.RULES);

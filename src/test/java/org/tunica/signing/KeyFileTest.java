@@ -69,6 +69,13 @@ class KeyFileTest {
     }
 
     @Test
+    void aNameThatCouldNotBeSigned_isRefused() {
+        SigningKey key = SigningKey.fresh("Anna Berg", "k1");
+        FaultyInput fault = assertThrows(FaultyInput.class, () -> KeyFile.seal(key, PASSPHRASE));
+        assertTrue(fault.getMessage().contains("Anna Berg: is no name"), fault::getMessage);
+    }
+
+    @Test
     void everyFaultOfAFile_isTold() {
         FaultyInput fault = assertThrows(
                 FaultyInput.class,
