@@ -20,7 +20,15 @@ public final class FirstStart {
     private final Accounts accounts;
     private final Duration linkLife;
     private final Clock clock;
-    private final AtomicReference<Optional<WaitingLink>> waiting = new AtomicReference<>(Optional.empty());
+    private final AtomicReference<Optional<Waiting>> waiting = new AtomicReference<>(Optional.empty());
+
+    /** When a link makes an administrator. */
+    private enum When {
+        NOBODY_IS_KNOWN,
+        ANY_TIME
+    }
+
+    private record Waiting(WaitingLink link, When when) {}
 
     /** @param linkLife how long the link can be used */
     public FirstStart(Store store, Accounts accounts, Duration linkLife, Clock clock) {
@@ -32,14 +40,20 @@ public final class FirstStart {
 
     /** A fresh link that makes an administrator, unless somebody is known already; one before it ends. */
     public Optional<GivenLink> link() {
-        if (anybodyKnown()) {
-            return Optional.empty();
-        }
+        return anybodyKnown() ? Optional.empty() : Optional.of(given(When.NOBODY_IS_KNOWN));
+    }
+
+    /** A fresh link that makes another administrator, for when none of them can sign in any more; one before it ends. */
+    public GivenLink linkForAnother() {
+        return given(When.ANY_TIME);
+    }
+
+    private GivenLink given(When when) {
         String secret = Secret.fresh();
         WaitingLink link =
                 new WaitingLink(Secret.digest(secret), clock.instant().plus(linkLife));
-        waiting.set(Optional.of(link));
-        return Optional.of(new GivenLink("/first-start/" + secret, link.until()));
+        waiting.set(Optional.of(new Waiting(link, when)));
+        return new GivenLink("/first-start/" + secret, link.until());
     }
 
     private boolean anybodyKnown() {
@@ -48,7 +62,10 @@ public final class FirstStart {
 
     /** Whether the link can still be used. */
     public boolean opens(String secret) {
-        return waiting.get().filter(link -> link.opens(secret, clock.instant())).isPresent() && !anybodyKnown();
+        return waiting.get()
+                .filter(given -> given.link().opens(secret, clock.instant()))
+                .filter(given -> given.when() == When.ANY_TIME || !anybodyKnown())
+                .isPresent();
     }
 
     /**
@@ -56,6 +73,7 @@ public final class FirstStart {
      *
      * @throws LinkRefused when the link cannot be used
      * @throws org.tunica.casefile.FaultyInput with everything that is wrong with name and password
+     * @throws org.tunica.store.OutOfDate when there is a user of that name
      */
     public void makeAdministrator(String secret, String name, String password) {
         if (!opens(secret)) {
@@ -66,12 +84,14 @@ public final class FirstStart {
         PasswordRules.check(name, password, faults);
         faults.throwIfAny("administrator");
         User administrator = User.fresh(name, Set.of(Role.ADMINISTRATOR), accounts.checkedHash(name, password));
+        // one at a time, so that of several who hold the link one alone gets through
         store.together(() -> {
             if (!opens(secret)) {
                 throw new LinkRefused();
             }
-            return store.users().save(new Actor(name), administrator);
+            User made = store.users().save(new Actor(name), administrator);
+            waiting.set(Optional.empty());
+            return made;
         });
-        waiting.set(Optional.empty());
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
+import org.tunica.accounts.GivenLink;
 import org.tunica.plan.Advice;
 import org.tunica.store.Store;
 import org.tunica.web.DemoCases;
@@ -56,6 +57,11 @@ final class ServeCommand implements Callable<Integer> {
     private boolean empty;
 
     @Option(
+            names = "--new-administrator",
+            description = "Print a link that makes another administrator, for when none of them can sign in any more.")
+    private boolean another;
+
+    @Option(
             names = "--settings",
             paramLabel = "SERVER.yaml",
             description = "What the site says of its server (tunica-server/1).")
@@ -71,6 +77,7 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         ServerSettings settings = settings();
+        settings.checkReach();
         Clock clock = Clock.systemUTC();
         Tunica tunica = Tunica.shipped();
         try (Stopping stopping = Stopping.whenAsked();
@@ -91,13 +98,23 @@ final class ServeCommand implements Callable<Integer> {
         if (invented > 0) {
             out.println("Invented cases put in, to look around with: " + invented + ". --empty starts without them.");
         }
-        server.firstLink().ifPresent(link -> {
-            out.println("Nobody is known here yet. Whoever opens this link first becomes the administrator; it ends at "
-                    + link.until().truncatedTo(ChronoUnit.SECONDS) + ", and the next start prints another one:");
-            out.println("  " + server.address() + link.path());
-        });
+        if (another) {
+            tell(server, server.linkForAnotherAdministrator(), "This link makes another administrator, once");
+        } else {
+            server.firstLink()
+                    .ifPresent(link -> tell(
+                            server,
+                            link,
+                            "Nobody is known here yet. Whoever uses this link becomes the administrator"));
+        }
         out.println(Advice.CAUTION);
         out.flush();
+    }
+
+    private void tell(WebServer server, GivenLink link, String says) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(says + "; it ends at " + link.until().truncatedTo(ChronoUnit.SECONDS) + ", or with the server:");
+        out.println("  " + server.address() + link.path());
     }
 
     private ServerSettings settings() {

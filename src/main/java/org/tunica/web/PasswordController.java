@@ -19,6 +19,7 @@ import org.tunica.accounts.LinkRefused;
 import org.tunica.accounts.UserNames;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.store.OutOfDate;
 
 /** Pages on which a password is set: by the link of the first start, by the link of an administrator, by oneself. */
 @RestController
@@ -54,7 +55,7 @@ final class PasswordController {
         String typed = UserNames.typed(name);
         return tried(firstPage(request, secret, typed), password, again, () -> {
             firstStart.makeAdministrator(secret, typed, password);
-            return done(request, "You are the administrator of this server. Sign in, and add the users.");
+            return done(request, "You are an administrator of this server. Sign in, and add the users.");
         });
     }
 
@@ -130,6 +131,8 @@ final class PasswordController {
         }
         try {
             return trying.go();
+        } catch (OutOfDate e) {
+            return form(page, List.of("There is a user of that name already."));
         } catch (FaultyInput e) {
             return form(
                     page, e.faults().stream().map(PasswordController::sentence).toList());
@@ -152,9 +155,8 @@ final class PasswordController {
 
     private Function<List<String>, PasswordPage> firstPage(HttpServletRequest request, String secret, String name) {
         return faults -> new PasswordPage(
-                pages.frame("First start", request),
-                "Nobody is known to this server yet. Whoever fills in this page becomes its administrator, who adds users"
-                        + " and sees no case.",
+                pages.frame("Become administrator", request),
+                "Whoever fills in this page becomes an administrator of this server, who adds users and sees no case.",
                 "/first-start/" + secret,
                 PasswordPage.Asks.NAME,
                 name,

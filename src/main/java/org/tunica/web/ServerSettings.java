@@ -130,7 +130,7 @@ public record ServerSettings(
      *
      * @throws FaultyInput when the address is no loopback address and neither TLS nor a trusted proxy is named
      */
-    void checkReach() {
+    public void checkReach() {
         if (!listening.isLoopback() && !protection.given()) {
             throw new FaultyInput(
                     "settings",

@@ -2,10 +2,12 @@ package org.tunica.web;
 
 import java.time.Clock;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.beans.factory.support.AbstractBeanDefinition;
 import org.springframework.boot.Banner;
 import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -15,6 +17,8 @@ import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMappi
 import org.tunica.Tunica;
 import org.tunica.accounts.FirstStart;
 import org.tunica.accounts.GivenLink;
+import org.tunica.casefile.Fault;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.store.Store;
 
 /** A server that is up. Closing it lets running requests end first. */
@@ -30,6 +34,7 @@ public final class WebServer implements AutoCloseable {
      *
      * @param store what is kept; whoever opened it closes it, after the server
      * @param clock tells when things happen
+     * @throws FaultyInput when others could reach it in the clear, or somebody else listens there
      */
     public static WebServer start(Tunica tunica, Store store, ServerSettings settings, Clock clock) {
         settings.checkReach();
@@ -43,13 +48,18 @@ public final class WebServer implements AutoCloseable {
             context.registerBean(Clock.class, () -> clock);
             doors(context, settings);
         };
-        return new WebServer(new SpringApplicationBuilder(WebConfiguration.class)
+        SpringApplicationBuilder server = new SpringApplicationBuilder(WebConfiguration.class)
                 .bannerMode(Banner.Mode.OFF)
                 .initializers(frontDoor)
                 .registerShutdownHook(false)
                 .logStartupInfo(false)
-                .properties(BootSettings.of(settings))
-                .run());
+                .properties(BootSettings.of(settings));
+        try {
+            return new WebServer(server.run());
+        } catch (PortInUseException e) {
+            throw new FaultyInput(
+                    "settings", List.of(new Fault("port", e.getPort() + " is taken; another program listens there")));
+        }
     }
 
     /** The doors this site has: its own passwords, the hospital's accounts, or both. */
@@ -91,6 +101,11 @@ public final class WebServer implements AutoCloseable {
         String host = settings.listening().address();
         return (settings.protection().tls().isPresent() ? "https://" : "http://")
                 + (host.contains(":") ? "[" + host + "]" : host) + ":" + port();
+    }
+
+    /** A link that makes another administrator, for when none of them can sign in any more. */
+    public GivenLink linkForAnotherAdministrator() {
+        return context.getBean(FirstStart.class).linkForAnother();
     }
 
     /** The port it listens on. */

@@ -41,6 +41,15 @@ class StoreCommandsTest {
     }
 
     @Test
+    void serveToANetworkInTheClear_isRefusedBeforeAnythingIsMade() {
+        Path fresh = folder.resolve("fresh");
+        run("serve", "--address", "0.0.0.0", "--data", fresh.toString());
+        assertEquals(2, code);
+        assertTrue(err.contains("would cross the network in the clear"), err);
+        assertFalse(Files.exists(fresh));
+    }
+
+    @Test
     void verify_saysThatTheTrailHoldsAndItsHead() {
         run("verify", "--data", data);
         assertEquals(0, code, err);

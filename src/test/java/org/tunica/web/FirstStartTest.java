@@ -9,8 +9,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,6 +79,43 @@ class FirstStartTest {
             assertTrue(answer.body().contains("under which the program itself acts"), answer.body());
             assertTrue(answer.body().contains("at least 12 characters"), answer.body());
             assertEquals(200, clinic.browser().fillIn(link, ADA).statusCode());
+        }
+    }
+
+    @Test
+    void manyWithTheLink_makeOneAdministrator() throws Exception {
+        try (Clinic clinic = Clinic.open(folder)) {
+            String link = clinic.server.firstLink().orElseThrow().path();
+            List<Callable<Integer>> all = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                Browser browser = clinic.browser();
+                String token = browser.token();
+                Map<String, String> fields = Map.of("name", "ada" + i, "password", PASSWORD, "again", PASSWORD);
+                all.add(() -> browser.form(link, token, fields).statusCode());
+            }
+            ExecutorService pool = Executors.newFixedThreadPool(all.size());
+            List<Integer> statuses = new ArrayList<>();
+            for (Future<Integer> done : pool.invokeAll(all)) {
+                statuses.add(done.get());
+            }
+            pool.shutdown();
+            assertEquals(1, Collections.frequency(statuses, 200), statuses::toString);
+            assertEquals(7, Collections.frequency(statuses, 404), statuses::toString);
+            assertEquals(1, clinic.store.users().all().size());
+        }
+    }
+
+    @Test
+    void linkForAnother_worksBesideThoseWhoAreKnown() throws Exception {
+        try (Clinic clinic = Clinic.open(folder)) {
+            clinic.user("rosa", Role.SPECIALIST);
+            String link = clinic.server.linkForAnotherAdministrator().path();
+            HttpResponse<String> taken =
+                    clinic.browser().fillIn(link, Map.of("name", "rosa", "password", PASSWORD, "again", PASSWORD));
+            assertEquals(422, taken.statusCode());
+            assertTrue(taken.body().contains("There is a user of that name already."), taken.body());
+            assertEquals(200, clinic.browser().fillIn(link, ADA).statusCode());
+            assertEquals(404, clinic.browser().get(link).statusCode());
         }
     }
 

@@ -66,6 +66,8 @@ class ServeProcessTest {
                 }
             }
             askOddly(served);
+            String metrics = served.browser().get("/server/prometheus").body();
+            PLANTED.forEach(word -> assertFalse(metrics.contains(word), metrics));
             log = served.stop();
         }
         List<String> says = new ArrayList<>();
