@@ -13,7 +13,8 @@ public enum Contract implements Word {
     FOLLOWUP,
     PAST,
     SIMILAR,
-    AUDIT;
+    AUDIT,
+    REPLAY;
 
     /** The contract of that name. */
     public static Optional<Contract> named(String name) {

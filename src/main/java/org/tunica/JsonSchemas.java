@@ -34,6 +34,7 @@ import org.tunica.outcomes.Audit;
 import org.tunica.pastcases.Band;
 import org.tunica.pastcases.PastCase;
 import org.tunica.plan.Advice;
+import org.tunica.replay.ReplayResult;
 import org.tunica.session.SessionPlan;
 import org.tunica.similar.SimilarCases;
 import org.tunica.treatment.DeliveredHeat;
@@ -113,6 +114,7 @@ final class JsonSchemas {
             case PAST -> ofPastCase();
             case SIMILAR -> ofSimilar();
             case AUDIT -> ofAudit();
+            case REPLAY -> ofReplay();
         };
     }
 
@@ -175,6 +177,10 @@ final class JsonSchemas {
 
     private String ofAudit() {
         return JsonOutput.of(named(written(), Audit.class, Audit.FORMAT, "Tunica audit"));
+    }
+
+    private String ofReplay() {
+        return JsonOutput.of(named(written(), ReplayResult.class, ReplayResult.FORMAT, "Tunica replay"));
     }
 
     /** What the program writes: what is known is there, what is not is left out. */

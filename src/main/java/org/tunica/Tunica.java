@@ -255,7 +255,12 @@ public final class Tunica {
         return RuleReview.of(bundle, knowledge, rules);
     }
 
-    /** The release in use. */
+    /** This release held against another, such as a draft. */
+    public Replays against(Tunica after) {
+        return new Replays(this, after);
+    }
+
+    /** The release in use: its version, state and digest. */
     public Advice.Release release() {
         return release;
     }

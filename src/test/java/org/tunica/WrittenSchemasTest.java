@@ -9,12 +9,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.tunica.casefile.CaseFile;
 import org.tunica.invented.InventedLibrary;
+import org.tunica.knowledge.Bundle;
 import org.tunica.outcomes.AuditQuestion;
+import org.tunica.pastcases.CaseProgress;
+import org.tunica.replay.ReplayRequest;
+import org.tunica.replay.ReplayResult;
 import org.tunica.similar.CaseLibrary;
 import org.tunica.similar.SimilarRequest;
 
@@ -49,6 +55,20 @@ class WrittenSchemasTest {
                 OptionalInt.empty(),
                 List.of("laser-1470-radial", "rf-segmental-7cm"));
         holds(TUNICA.schema(Contract.AUDIT), TUNICA.toJson(TUNICA.audits().audit(library.cases(300), compared)));
+    }
+
+    @Test
+    void replay_keepsToItsSchema() {
+        Map<String, String> texts = new TreeMap<>(Bundle.shipped().texts());
+        texts.computeIfPresent(
+                "rules/3-cautions/arteries.rule",
+                (path, text) -> text.replaceFirst("then caution strongly", "then caution slightly"));
+        Replays replays = TUNICA.against(Tunica.of(Bundle.of(texts)));
+        ReplayRequest request =
+                new ReplayRequest(Optional.empty(), Optional.of(new ReplayRequest.Invented(5, 4)), Optional.empty(), 2);
+        ReplayResult result = replays.prepare(request).run(CaseProgress.NONE);
+        assertFalse(result.same());
+        holds(TUNICA.schema(Contract.REPLAY), replays.toJson(result));
     }
 
     private static void holds(String text, String written) {

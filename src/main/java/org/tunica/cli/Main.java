@@ -28,6 +28,7 @@ import picocli.CommandLine.ExitCode;
             NoteCommand.class,
             CasesCommand.class,
             AuditCommand.class,
+            ReplayCommand.class,
             RulesCommand.class,
             FhirCommand.class,
             HookCommand.class,

@@ -125,6 +125,15 @@ public final class CaseBase {
     }
 
     /**
+     * Hands over every line in the order of the base as it stands, to be read elsewhere, by several threads at once.
+     *
+     * @throws FaultyInput when a line is no line of a base; all others were handed over then
+     */
+    public long eachLine(Consumer<CaseLine> taker, CaseProgress progress) {
+        return reading((source, faults) -> lines.eachUnread(source, faults, progress, taker));
+    }
+
+    /**
      * Writes the cases asked for, one on a line, in the order of the base.
      *
      * @return how many
@@ -174,12 +183,21 @@ public final class CaseBase {
     }
 
     private long read(CaseProgress progress, CaseLines.Sink sink) {
+        return reading((source, faults) -> lines.each(source, faults, progress, sink));
+    }
+
+    /** A way of reading the file of the base. */
+    private interface Reading {
+        long of(CaseFileSource source, LineFaults faults) throws IOException;
+    }
+
+    private long reading(Reading reading) {
         if (!Files.exists(cases())) {
             throw new FaultyInput("case base", List.of(new Fault(folder.toString(), "holds no " + CASES)));
         }
         LineFaults faults = new LineFaults();
         try (CaseFileSource source = CaseFileSource.open(cases())) {
-            long read = lines.each(source, faults, progress, sink);
+            long read = reading.of(source, faults);
             faults.throwIfAny(cases().toString());
             return read;
         } catch (IOException e) {

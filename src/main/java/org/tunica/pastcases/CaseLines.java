@@ -3,6 +3,7 @@ package org.tunica.pastcases;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.JsonText;
@@ -22,12 +23,34 @@ final class CaseLines {
         void take(LineReader.Line line, PastCase read) throws IOException;
     }
 
+    /** Takes a line and tells whether it was sound. */
+    private interface Taking {
+        boolean take(LineReader.Line line) throws IOException;
+    }
+
     /**
      * Reads all lines; further faults of what is taken can be noted meanwhile.
      *
      * @return how many lines were sound
      */
     long each(CaseFileSource source, LineFaults faults, CaseProgress progress, Sink sink) throws IOException {
+        return every(source, faults, progress, line -> one(line, faults, sink));
+    }
+
+    /** Hands over all lines as they stand, to be read elsewhere. */
+    long eachUnread(CaseFileSource source, LineFaults faults, CaseProgress progress, Consumer<CaseLine> taker)
+            throws IOException {
+        return every(source, faults, progress, line -> {
+            if (line.tooLong()) {
+                return tooLong(line, faults);
+            }
+            taker.accept(new CaseLine(line.number(), line.bytes(), line.ended()));
+            return true;
+        });
+    }
+
+    private static long every(CaseFileSource source, LineFaults faults, CaseProgress progress, Taking taking)
+            throws IOException {
         LineReader lines = new LineReader(source.in());
         long sound = 0;
         long empty = 0;
@@ -41,7 +64,7 @@ final class CaseLines {
             if (line.empty()) {
                 empty = line.number();
             } else {
-                sound += one(line, faults, sink) ? 1 : 0;
+                sound += taking.take(line) ? 1 : 0;
             }
             if (line.number() % TOLD_EVERY == 0) {
                 progress.at(source.readBytes(), source.sizeBytes(), sound);
@@ -62,19 +85,20 @@ final class CaseLines {
 
     private Optional<PastCase> read(LineReader.Line line, LineFaults faults) {
         if (line.tooLong()) {
-            faults.add(
-                    line.number(), "is longer than " + JsonText.LARGEST_BYTES + " bytes, the most a past case may be");
+            tooLong(line, faults);
             return Optional.empty();
         }
         try {
-            return Optional.of(reader.read("line " + line.number(), line.bytes()));
+            return Optional.of(new CaseLine(line.number(), line.bytes(), line.ended()).read(reader));
         } catch (FaultyInput e) {
-            faults.add(line.number(), e);
-            if (!line.ended()) {
-                faults.add(line.number(), "is the last and nothing ends it: the file may be cut short");
-            }
+            faults.add(e);
             return Optional.empty();
         }
+    }
+
+    private static boolean tooLong(LineReader.Line line, LineFaults faults) {
+        faults.add(line.number(), "is longer than " + JsonText.LARGEST_BYTES + " bytes, the most a past case may be");
+        return false;
     }
 
     /** A packed file that is broken or cut short shows only while it is unpacked. */

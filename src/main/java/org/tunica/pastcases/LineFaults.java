@@ -16,8 +16,9 @@ final class LineFaults {
         add(new Fault("line " + line, says));
     }
 
-    void add(long line, FaultyInput faulty) {
-        faulty.faults().forEach(fault -> add(new Fault("line " + line + ", " + fault.place(), fault.says())));
+    /** The faults of a line, each with its number already. */
+    void add(FaultyInput ofLine) {
+        ofLine.faults().forEach(this::add);
     }
 
     private void add(Fault fault) {

@@ -22,7 +22,7 @@ final class FoundSoFar {
             Segment segment,
             Optional<WallGeometry> wall,
             Optional<Boolean> bloodless) {
-        Optional<HeatPlanner.Question> question = heat.question(device, caseFile, segment, wall, bloodless);
+        Optional<HeatQuestion> question = heat.question(device, caseFile, segment, wall, bloodless);
         Optional<HeatOutlook> found = question.flatMap(heat::found);
         if (question.isPresent() && found.isEmpty()) {
             awaited.add(device);

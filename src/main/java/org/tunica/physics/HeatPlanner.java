@@ -1,9 +1,6 @@
 package org.tunica.physics;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -50,9 +47,6 @@ final class HeatPlanner {
     private static final double FARTHEST_GAP_MM = 10;
     private static final double ROUNDING = 1e-6;
 
-    /** About 2 KB each. */
-    private static final int MOST_REMEMBERED = 10_000;
-
     private final Knowledge knowledge;
     private final HeatModel model;
     private final double bloodFilmMm;
@@ -61,10 +55,11 @@ final class HeatPlanner {
     private final HeatLimits limits;
     private final Lazily<HeatEnsemble> ensemble;
     private final Lazily<SettingProposer> proposer;
-    private final Map<Key, HeatOutlook> remembered = Collections.synchronizedMap(new Recent());
+    private final HeatMemory memory;
 
-    HeatPlanner(Knowledge knowledge, ToDoubleFunction<String> number) {
+    HeatPlanner(Knowledge knowledge, ToDoubleFunction<String> number, HeatMemory memory) {
         this.knowledge = knowledge;
+        this.memory = memory;
         this.model = HeatModel.of(HeatConstants.from(number));
         this.limits = HeatLimits.from(number);
         this.bloodFilmMm = number.applyAsDouble(BLOOD_FILM);
@@ -94,12 +89,11 @@ final class HeatPlanner {
             Segment segment,
             Optional<WallGeometry> wall,
             Optional<Boolean> bloodless) {
-        return question(device, caseFile, segment, wall, bloodless)
-                .map(question -> found(question).orElseGet(() -> compute(question)));
+        return question(device, caseFile, segment, wall, bloodless).map(this::outlook);
     }
 
-    /** What to ask of the model for a device in a segment, or nothing when something it rests on is not known. */
-    Optional<Question> question(
+    /** What the outlook of a device rests on, rounded as it is sought; nothing when something of it is not known. */
+    Optional<HeatQuestion> question(
             String device,
             CaseFile caseFile,
             Segment segment,
@@ -113,25 +107,32 @@ final class HeatPlanner {
         }
         boolean blood = !bloodless.get();
         double radiusMm = radiusMm(device, blood);
-        double wallMm = up(wall.get().wallOnRadiusMm(radiusMm));
-        MeasurementSpread spread = spread(segment, wall.get(), radiusMm);
-        Key key = new Key(
-                device, wallMm, blood, chilled.get(), down(nerve.getAsDouble()), down(skin.getAsDouble()), spread);
-        return Optional.of(new Question(key, radiusMm));
+        return Optional.of(new HeatQuestion(
+                device,
+                up(wall.get().wallOnRadiusMm(radiusMm)),
+                blood,
+                chilled.get(),
+                down(nerve.getAsDouble()),
+                down(skin.getAsDouble()),
+                spread(segment, wall.get(), radiusMm)));
+    }
+
+    /** Found before, or sought now. */
+    HeatOutlook outlook(HeatQuestion question) {
+        return found(question).orElseGet(() -> compute(question));
     }
 
     /** The answer, if it takes no computing: it was found before, or the model does not answer for such a wall. */
-    Optional<HeatOutlook> found(Question question) {
-        Key key = question.key();
+    Optional<HeatOutlook> found(HeatQuestion question) {
         Validity.Range walls = model.validity().wall();
-        if (key.wallMm() < walls.min() || key.wallMm() > walls.max()) {
-            return Optional.of(HeatOutlook.silent(
-                    question.radiusMm(),
-                    key.wallMm(),
-                    "a wall of " + key.wallMm() + " mm on the device lies outside the " + walls.min() + " to "
-                            + walls.max() + " mm the model answers for"));
+        if (walls.holds(question.wallMm())) {
+            return memory.recall(question);
         }
-        return Optional.ofNullable(remembered.get(key));
+        return Optional.of(HeatOutlook.silent(
+                radiusMm(question.device(), question.blood()),
+                question.wallMm(),
+                "a wall of " + question.wallMm() + " mm on the device lies outside the " + walls.min() + " to "
+                        + walls.max() + " mm the model answers for"));
     }
 
     HeatModel model() {
@@ -147,18 +148,19 @@ final class HeatPlanner {
         return blood && model.isLaser(device) ? model.deviceRadiusMm(device) + bloodFilmMm : model.wrapRadiusMm(device);
     }
 
-    private HeatOutlook compute(Question question) {
-        Key key = question.key();
+    private HeatOutlook compute(HeatQuestion question) {
         HeatOutlook outlook = HeatOutlook.of(
-                question.radiusMm(), key.wallMm(), proposer.get().propose(key.device(), slice(key), key.spread()));
-        remembered.put(key, outlook);
+                radiusMm(question.device(), question.blood()),
+                question.wallMm(),
+                proposer.get().propose(question.device(), slice(question), question.spread()));
+        memory.keep(question, outlook);
         return outlook;
     }
 
-    private VeinSlice slice(Key key) {
-        return vein(key.device(), key.wallMm(), key.blood(), key.chilled())
-                .withNerveGapMm(key.nerveGapMm())
-                .withSkinGapMm(key.skinGapMm());
+    private VeinSlice slice(HeatQuestion question) {
+        return vein(question.device(), question.wallMm(), question.blood(), question.chilled())
+                .withNerveGapMm(question.nerveGapMm())
+                .withSkinGapMm(question.skinGapMm());
     }
 
     /** The vein around a device, with nothing beside it to look at. */
@@ -202,30 +204,5 @@ final class HeatPlanner {
 
     static double down(double gapMm) {
         return Math.min(FARTHEST_GAP_MM, Math.floor(gapMm / GAP_STEP_MM + ROUNDING) * GAP_STEP_MM);
-    }
-
-    /** A device in a segment, rounded to what can be measured. */
-    record Question(Key key, double radiusMm) {}
-
-    /** What answers are remembered by. */
-    record Key(
-            String device,
-            double wallMm,
-            boolean blood,
-            boolean chilled,
-            double nerveGapMm,
-            double skinGapMm,
-            MeasurementSpread spread) {}
-
-    /** Forgets what was not asked for the longest time. */
-    private static final class Recent extends LinkedHashMap<Key, HeatOutlook> {
-        Recent() {
-            super(64, 0.75f, true);
-        }
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Key, HeatOutlook> eldest) {
-            return size() > MOST_REMEMBERED;
-        }
     }
 }

@@ -1,7 +1,10 @@
 package org.tunica.physics;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -16,6 +19,7 @@ public final class Physics {
     private final Knowledge knowledge;
     private final HeatPlanner heat;
     private final StrongFoam strongFoam;
+    private final HeatFingerprint heatNumbers;
     private final Set<String> quantitiesUsed;
 
     /** The seed of every draw. */
@@ -27,14 +31,30 @@ public final class Physics {
      * @throws org.tunica.casefile.FaultyInput with everything that a technique lacks to be computed
      */
     public Physics(Knowledge knowledge) {
+        this(knowledge, new RecentHeat());
+    }
+
+    /**
+     * The same with a memory of heat settings that may outlast it.
+     *
+     * @param memory of these constants, see {@link #heatDigest()}
+     * @throws org.tunica.casefile.FaultyInput with everything that a technique lacks to be computed
+     */
+    public Physics(Knowledge knowledge, HeatMemory memory) {
         this.knowledge = knowledge;
-        Set<String> used = new TreeSet<>(DoseLimits.IDS);
+        Set<String> ofHeat = new TreeSet<>();
+        this.heat = new HeatPlanner(
+                knowledge,
+                id -> {
+                    ofHeat.add(id);
+                    return knowledge.value(id);
+                },
+                memory);
+        this.heatNumbers = new HeatFingerprint(knowledge, ofHeat);
+        Set<String> used = new TreeSet<>(ofHeat);
+        used.addAll(DoseLimits.IDS);
         used.addAll(StrongFoam.IDS);
         used.add(SegmentCalculator.POSTURAL_CHANGE);
-        this.heat = new HeatPlanner(knowledge, id -> {
-            used.add(id);
-            return knowledge.value(id);
-        });
         this.quantitiesUsed = Collections.unmodifiableSet(used);
         this.strongFoam = StrongFoam.of(knowledge);
         new TechniqueChecks(knowledge, heat.model().devices()).check();
@@ -43,6 +63,14 @@ public final class Physics {
     /** Ids of the quantities the models take from knowledge/, next to those of each technique. */
     public Set<String> quantitiesUsed() {
         return quantitiesUsed;
+    }
+
+    /**
+     * {@code sha256:} and the digest over every constant a search for a heat setting rests on. Two releases with the same
+     * find the same settings.
+     */
+    public String heatDigest() {
+        return heatNumbers.digest();
     }
 
     /** Maps of heat settings. */
@@ -81,6 +109,33 @@ public final class Physics {
         return new Derived(numbers, Collections.unmodifiableMap(new TreeMap<>(options)));
     }
 
+    /** The same, one technique after the other, for a caller who keeps every core busy already. */
+    public Derived deriveInTurn(CaseFile caseFile, Segment segment) {
+        return inTurn(caseFile, segment, heat::outlook);
+    }
+
+    /** What is computed without the heat model: what it would foresee stays unknown. */
+    public Derived deriveWithoutHeat(CaseFile caseFile, Segment segment) {
+        return inTurn(caseFile, segment, (device, of, at, wall, bloodless) -> Optional.empty());
+    }
+
+    /** What the heat model must be asked for a segment, one question a device, without asking it. */
+    public List<HeatQuestion> heatQuestions(CaseFile caseFile, Segment segment) {
+        List<HeatQuestion> questions = new ArrayList<>();
+        inTurn(caseFile, segment, (device, of, at, wall, bloodless) -> {
+            heat.question(device, of, at, wall, bloodless)
+                    .filter(question -> heat.model().validity().wall().holds(question.wallMm()))
+                    .ifPresent(questions::add);
+            return Optional.empty();
+        });
+        return questions;
+    }
+
+    /** What the heat model foresees, from the memory or sought now. */
+    public HeatOutlook heatOutlook(HeatQuestion question) {
+        return heat.outlook(question);
+    }
+
     /**
      * Computes the numbers of a segment that is not quite as measured, at the heat settings chosen for what was measured:
      * the depth that dies stays, the wall it must pass is another. What nerve and skin feel is spread over the errors of
@@ -89,9 +144,12 @@ public final class Physics {
      * @param chosen the numbers of the segment as measured
      */
     public Derived deriveAtSameSettings(CaseFile caseFile, Segment segment, Derived chosen) {
+        return inTurn(caseFile, segment, new SameSettings(chosen)::outlook);
+    }
+
+    private Derived inTurn(CaseFile caseFile, Segment segment, Outlooks outlooks) {
         SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
-        OptionCalculator calculator =
-                new OptionCalculator(heat, new SameSettings(chosen)::outlook, strongFoam, caseFile, segment, numbers);
+        OptionCalculator calculator = new OptionCalculator(heat, outlooks, strongFoam, caseFile, segment, numbers);
         Map<String, OptionNumbers> options = new TreeMap<>();
         knowledge
                 .techniques()

@@ -63,6 +63,25 @@ final class Judged {
         return of(Conclusion.Kind.SET).stream().filter(Verdict::speaks).toList();
     }
 
+    /** What the rules say, without the words, in the order of their ids. */
+    List<RuleVoice> voices() {
+        List<RuleVoice> voices = new ArrayList<>();
+        add(voices, exclusions(), Reason.Stands.EXCLUDES);
+        add(voices, absences(), Reason.Stands.NOT_IN_ROOM);
+        add(voices, reasonsFor(), Reason.Stands.FOR);
+        add(voices, reasonsAgainst(), Reason.Stands.AGAINST);
+        add(voices, settings(), Reason.Stands.SETS);
+        add(voices, findings(), Reason.Stands.FINDS);
+        add(voices, cautions(), Reason.Stands.CAUTIONS);
+        add(voices, needs(), Reason.Stands.ASKS);
+        voices.sort(OptionJudgement.BY_RULE);
+        return voices;
+    }
+
+    private static void add(List<RuleVoice> voices, List<Verdict> verdicts, Reason.Stands stands) {
+        verdicts.forEach(verdict -> voices.add(RuleVoice.of(verdict, stands)));
+    }
+
     OptionStanding standing() {
         if (exclusions().isEmpty() && !absences().isEmpty()) {
             return OptionStanding.NOT_IN_ROOM;

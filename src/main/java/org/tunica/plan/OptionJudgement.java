@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  */
 public record OptionJudgement(
         String technique, OptionStanding standing, SettingsAdvice settings, List<RuleVoice> voices) {
-    private static final Comparator<RuleVoice> BY_RULE = Comparator.comparing(RuleVoice::rule);
+    static final Comparator<RuleVoice> BY_RULE = Comparator.comparing(RuleVoice::rule);
 
     public OptionJudgement {
         voices = List.copyOf(voices);

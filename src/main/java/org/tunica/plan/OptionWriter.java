@@ -43,6 +43,11 @@ final class OptionWriter {
                 reasons(judged.needs(), Reason.Stands.ASKS));
     }
 
+    /** The settings alone. */
+    SettingsAdvice settings(Judged judged) {
+        return settings.settings(judged);
+    }
+
     private static String why(Judged judged, OptionStanding standing) {
         return switch (standing) {
             case EXCLUDED -> because(judged.exclusions());

@@ -131,6 +131,37 @@ public final class Planner {
                 .toList();
     }
 
+    /**
+     * How the options of a segment stand and which leads, without the words: what the advice comes to that says them.
+     *
+     * @param options every technique for one segment
+     * @param verdicts on these options
+     */
+    public SegmentJudgement judgement(List<Considered> options, List<Verdict> verdicts) {
+        List<OptionJudgement> judgements = new ArrayList<>();
+        List<Rated> rated = new ArrayList<>();
+        judged(options, verdicts).values().forEach(option -> {
+            judgements.add(judgement(option));
+            rated.add(rated(option));
+        });
+        return new SegmentJudgement(options.get(0).segment().ref(), Rated.first(rated), judgements);
+    }
+
+    /** The same of one option, whatever the others. */
+    public OptionJudgement judgement(Considered option, List<Verdict> verdicts) {
+        return judgement(new Judged(option, verdicts));
+    }
+
+    private OptionJudgement judgement(Judged option) {
+        return new OptionJudgement(
+                option.option().technique().id(), option.standing(), writer.settings(option), option.voices());
+    }
+
+    /** How one option stands, and with how many points, by its verdicts. */
+    public Rated rate(Considered option, List<Verdict> verdicts) {
+        return rated(new Judged(option, verdicts));
+    }
+
     /** The same standing and points with what settles ties read anew, for an option whose numbers have moved. */
     public Rated settled(Rated rated, Considered option) {
         return rated.with(ties.of(option));

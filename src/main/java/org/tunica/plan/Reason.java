@@ -54,14 +54,19 @@ public record Reason(
                 rule.id(),
                 rule.title(),
                 stands,
-                rule.conclusion() instanceof Conclusion.Weighed weighed
-                        ? Optional.of(weighed.strength())
-                        : Optional.empty(),
+                strength(rule),
                 rule.because(),
                 verdict.doubt(),
                 String.join(" ", rule.sources()),
                 rule.standing(),
                 rule.change(),
                 List.copyOf(rule.limitIds()));
+    }
+
+    /** How much a rule weighs, where it weighs. */
+    static Optional<Conclusion.Strength> strength(Rule rule) {
+        return rule.conclusion() instanceof Conclusion.Weighed weighed
+                ? Optional.of(weighed.strength())
+                : Optional.empty();
     }
 }

@@ -3,6 +3,7 @@ package org.tunica.plan;
 import java.util.List;
 import java.util.Optional;
 import org.tunica.rules.Conclusion;
+import org.tunica.rules.Verdict;
 
 /**
  * What one rule says about an option, without the words.
@@ -16,6 +17,10 @@ public record RuleVoice(
         String rule, Reason.Stands stands, Optional<Conclusion.Strength> strength, List<String> inDoubt) {
     public RuleVoice {
         inDoubt = List.copyOf(inDoubt);
+    }
+
+    static RuleVoice of(Verdict verdict, Reason.Stands stands) {
+        return new RuleVoice(verdict.rule().id(), stands, Reason.strength(verdict.rule()), verdict.doubt());
     }
 
     static RuleVoice of(Reason reason) {

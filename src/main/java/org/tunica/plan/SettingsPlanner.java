@@ -1,12 +1,12 @@
 package org.tunica.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import org.tunica.knowledge.Glossary;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
 import org.tunica.knowledge.SettingRange;
@@ -23,8 +23,15 @@ final class SettingsPlanner {
 
     private final Knowledge knowledge;
 
+    /** Settings in words, by id. */
+    private final Map<String, String> names = new HashMap<>();
+
     SettingsPlanner(Knowledge knowledge) {
         this.knowledge = knowledge;
+        knowledge
+                .glossary()
+                .settings()
+                .forEach((id, setting) -> names.put(id, setting.name().replaceFirst("^the ", "")));
     }
 
     SettingsAdvice settings(Judged judged) {
@@ -171,7 +178,6 @@ final class SettingsPlanner {
     }
 
     private String name(String setting) {
-        Glossary.SettingName name = knowledge.glossary().settings().get(setting);
-        return name.name().replaceFirst("^the ", "");
+        return names.get(setting);
     }
 }

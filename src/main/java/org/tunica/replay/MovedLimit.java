@@ -1,5 +1,6 @@
 package org.tunica.replay;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -13,10 +14,10 @@ import java.util.OptionalDouble;
 public record MovedLimit(String id, OptionalDouble beforeValue, OptionalDouble afterValue, String unit) {
     /** For example {@code heat.skin-gap.min: was 5 mm, is 4 mm}. */
     public String sentence() {
-        return new ChangedSetting(id, words(beforeValue), words(afterValue)).sentence();
+        return id + ": " + ChangedSetting.words(words(beforeValue), words(afterValue));
     }
 
-    private String words(OptionalDouble value) {
-        return value.isPresent() ? Amounts.of(value.getAsDouble(), unit) : "";
+    private Optional<String> words(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(Amounts.of(value.getAsDouble(), unit)) : Optional.empty();
     }
 }

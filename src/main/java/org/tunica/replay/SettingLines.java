@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -43,9 +44,13 @@ final class SettingLines {
         Set<String> names = new LinkedHashSet<>(was.keySet());
         names.addAll(is.keySet());
         return names.stream()
-                .map(name -> new ChangedSetting(name, was.getOrDefault(name, ""), is.getOrDefault(name, "")))
+                .map(name -> new ChangedSetting(name, said(was, name), said(is, name)))
                 .filter(setting -> !setting.before().equals(setting.after()))
                 .toList();
+    }
+
+    private static Optional<String> said(Map<String, String> lines, String name) {
+        return Optional.ofNullable(lines.get(name)).filter(line -> !line.isEmpty());
     }
 
     private void proposed(SettingsAdvice settings) {

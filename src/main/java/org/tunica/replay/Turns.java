@@ -28,6 +28,9 @@ final class Turns {
     /** Numbers a rule names in either release whose value is another, by rule. */
     private final Map<String, List<MovedLimit>> moved = new HashMap<>();
 
+    /** Rules that conclude something else, or set another value. */
+    private final Set<String> concludeOther;
+
     Turns(Knowledge before, List<Rule> rulesBefore, Knowledge after, List<Rule> rulesAfter) {
         this.before = before;
         this.after = after;
@@ -36,6 +39,11 @@ final class Turns {
         Set<String> all = new TreeSet<>(this.rulesBefore.keySet());
         all.addAll(this.rulesAfter.keySet());
         all.forEach(id -> moved.put(id, moved(id)));
+        this.concludeOther = this.rulesBefore.keySet().stream()
+                .filter(this.rulesAfter::containsKey)
+                .filter(id -> !conclusion(this.rulesBefore.get(id)).equals(conclusion(this.rulesAfter.get(id)))
+                        || !values(this.rulesBefore.get(id)).equals(values(this.rulesAfter.get(id))))
+                .collect(Collectors.toSet());
     }
 
     private static Map<String, Rule> byId(List<Rule> rules) {
@@ -49,6 +57,9 @@ final class Turns {
         was.options().forEach(option -> techniques.add(option.technique()));
         is.options().forEach(option -> techniques.add(option.technique()));
         for (String technique : techniques) {
+            if (same(was.option(technique), is.option(technique))) {
+                continue;
+            }
             Map<String, RuleVoice> then = voices(was.option(technique));
             Map<String, RuleVoice> now = voices(is.option(technique));
             Set<String> rules = new TreeSet<>(then.keySet());
@@ -62,6 +73,14 @@ final class Turns {
         acts.forEach((rule, byAct) -> byAct.forEach(
                 (act, on) -> turns.add(new Turn(rule, rule(rule).title(), act, List.copyOf(on), moved.get(rule)))));
         return turns;
+    }
+
+    /** Whether the rules say the same; two lists of voices in the same order are quickly compared. */
+    private boolean same(Optional<OptionJudgement> was, Optional<OptionJudgement> is) {
+        return was.map(OptionJudgement::voices).equals(is.map(OptionJudgement::voices))
+                && was.stream()
+                        .flatMap(option -> option.voices().stream())
+                        .noneMatch(voice -> concludeOther.contains(voice.rule()));
     }
 
     private static Map<String, RuleVoice> voices(Optional<OptionJudgement> option) {

@@ -47,6 +47,12 @@ public final class Candidate {
         return fresh;
     }
 
+    /** Whether what was said so far lets a condition hold: what is wanted may be in doubt, what is not must not be certain. */
+    boolean leavesOpen(Condition.OnVerdicts condition) {
+        boolean there = certain.contains(condition.fact());
+        return condition.wanted() ? there || doubtful.containsKey(condition.fact()) : !there;
+    }
+
     private Set<String> doubt(Rule rule) {
         Set<String> nouns = Set.of();
         for (Condition condition : rule.conditions()) {

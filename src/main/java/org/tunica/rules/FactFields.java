@@ -1,5 +1,7 @@
 package org.tunica.rules;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,12 +26,36 @@ import org.tunica.physics.SegmentNumbers;
 
 /** How each field of the glossary is answered for an option. A new field is a code change; a new rule is not. */
 final class FactFields {
+    /** How the ids start of fields that depend on the technique. */
+    private static final List<String> OF_OPTION = List.of("option.", "derived.");
+
+    /** Ids of fields that rest on a search for a heat setting. */
+    static final Set<String> OF_HEAT = Set.of(
+            "derived.wallFractionKilled",
+            "derived.deathChance",
+            "derived.deathDepthPerWall",
+            "derived.charChance",
+            "derived.perforationIndex",
+            "derived.nervePeakC",
+            "derived.nerveDoseMin",
+            "derived.skinPeakC",
+            "derived.skinDoseMin");
+
     private final AnswerTable<Considered> table = new AnswerTable<>();
-    private final Map<String, String> nouns;
+
+    /** What each technique needs to know, in the nouns of the glossary. */
+    private final Map<String, Answer> needs = new HashMap<>();
 
     FactFields(Knowledge knowledge, AnswerTable<Segment> ofSegment) {
-        nouns = knowledge.glossary().fields().values().stream()
+        Map<String, String> nouns = knowledge.glossary().fields().values().stream()
                 .collect(Collectors.toMap(GlossaryField::id, GlossaryField::noun));
+        knowledge
+                .techniques()
+                .forEach((id, technique) -> needs.put(
+                        id,
+                        new Answer.Words(technique.needs().stream()
+                                .map(need -> nouns.getOrDefault(need, need))
+                                .collect(Collectors.toSet()))));
         technique();
         patient();
         room();
@@ -38,6 +64,11 @@ final class FactFields {
         derived();
         foreseen();
         table.addAll(new RankingFields().table(), option -> RankingFacts.NOT_YET);
+    }
+
+    /** Whether the answers of a field may differ between two techniques for one segment. */
+    static boolean ofOption(String id) {
+        return OF_OPTION.stream().anyMatch(id::startsWith);
     }
 
     AnswerTable<Considered> table() {
@@ -61,9 +92,7 @@ final class FactFields {
     }
 
     private Answer needs(Considered option) {
-        return new Answer.Words(option.technique().needs().stream()
-                .map(id -> nouns.getOrDefault(id, id))
-                .collect(Collectors.toSet()));
+        return needs.get(option.technique().id());
     }
 
     private void patient() {

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -31,11 +32,17 @@ public final class RuleBook {
     /** Places of the fields that are numbers. */
     private final int[] numbers;
 
+    /** Places of the fields that a technique or its numbers answer. */
+    private final int[] ofOption;
+
     private final Map<String, Function<Segment, Answer>> segmentFields;
     private final Map<GlossaryField, Function<RankingFacts, Answer>> rankingFields;
 
     /** Runs the rules before the ranking. */
     private final DroolsEngine engine;
+
+    /** The same without the engine. */
+    private final OnePass onePass;
 
     /** Runs the rules after it; apart, so that nothing they say can reach a ranking. */
     private final DroolsEngine afterRanking;
@@ -54,6 +61,10 @@ public final class RuleBook {
                 .filter(field -> field.kind() == GlossaryField.Kind.NUMBER)
                 .mapToInt(GlossaryField::place)
                 .toArray();
+        this.ofOption = knowledge.glossary().fields().values().stream()
+                .filter(field -> FactFields.ofOption(field.id()))
+                .mapToInt(GlossaryField::place)
+                .toArray();
         this.segmentFields = segmentFields;
         this.rankingFields = new LinkedHashMap<>();
         new RankingFields()
@@ -63,6 +74,7 @@ public final class RuleBook {
                         rankingFields.put(knowledge.glossary().fields().get(id), answer));
         this.ranking = rules.stream().filter(rule -> !rule.afterRanking()).toList();
         this.engine = new DroolsEngine(ranking);
+        this.onePass = new OnePass(ranking);
         this.afterRanking =
                 new DroolsEngine(rules.stream().filter(Rule::afterRanking).toList());
         this.bands = new NumberBands(ranking);
@@ -128,6 +140,15 @@ public final class RuleBook {
         return new OptionFacts(option.key(), answers, elsewhere);
     }
 
+    /**
+     * What the fields say about every option of one segment; what does not depend on the technique is asked once.
+     *
+     * @param options of one segment
+     */
+    public List<OptionFacts> facts(List<Considered> options) {
+        return new SegmentFacts(fields, ofOption, segmentFields).of(options);
+    }
+
     /** What the fields say about an option that differs from one before in its numbers alone; the rest is taken over. */
     public OptionFacts facts(Considered option, OptionFacts before) {
         return before.with(numbers, place -> fields.get(place).apply(option));
@@ -150,6 +171,21 @@ public final class RuleBook {
      */
     public List<Verdict> judge(Collection<OptionFacts> options) {
         return engine.judge(options);
+    }
+
+    /**
+     * What {@link #judge} finds, in one pass without the engine: for a replay of very many cases, never for an advice.
+     */
+    public List<Verdict> judgeInOnePass(Collection<OptionFacts> options) {
+        return onePass.judge(options);
+    }
+
+    /**
+     * The same for one option, or nothing where an exclusion, a need to measure or a missing device keeps it out of the
+     * ranking, be it in doubt: no later stage changes that.
+     */
+    public Optional<List<Verdict>> judgeUnlessBarred(OptionFacts option) {
+        return onePass.judgeUnlessBarred(option);
     }
 
     /**

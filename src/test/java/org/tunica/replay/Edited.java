@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.knowledge.Bundle;
@@ -13,6 +15,8 @@ import org.tunica.knowledge.Bundle;
 /** The shipped release with a sentence or a number put otherwise, and demo cases to try it on. */
 final class Edited {
     static final Tunica SHIPPED = Tunica.shipped();
+
+    private static final Pattern NUMBER = Pattern.compile("((?:value|low|typical|high): )(-?[0-9.]+)");
 
     private final Map<String, String> texts = new TreeMap<>(Bundle.shipped().texts());
 
@@ -41,6 +45,24 @@ final class Edited {
         }
         texts.put(path, changed);
         return this;
+    }
+
+    /** The same with a number and the ends of its range times a factor; every id stands in one file. */
+    Edited scaled(String id, double factor) {
+        Matcher block = Pattern.compile("(?m)^" + Pattern.quote(id) + ":\\s*(\\{.*|\\n(?:  .*\\n)*)")
+                .matcher("");
+        for (Map.Entry<String, String> text : texts.entrySet()) {
+            block.reset(text.getValue());
+            if (text.getKey().endsWith(".yaml") && text.getKey().startsWith("knowledge/") && block.find()) {
+                String scaled = NUMBER.matcher(block.group())
+                        .replaceAll(found -> found.group(1) + Double.parseDouble(found.group(2)) * factor);
+                text.setValue(text.getValue().substring(0, block.start())
+                        + scaled
+                        + text.getValue().substring(block.end()));
+                return this;
+            }
+        }
+        throw new AssertionError("no number " + id);
     }
 
     Bundle bundle() {
