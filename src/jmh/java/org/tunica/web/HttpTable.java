@@ -47,7 +47,8 @@ public final class HttpTable {
         String advice = read("straight-thigh-trunk.json");
         String many = read("both-legs-many-segments.json");
         String sign = read("fhir/order-sign.json");
-        String empty = read("fhir/patient-view-without-scan.json").replaceFirst("\"scan\": \"[^\"]*\"", "\"scan\": null");
+        String empty =
+                read("fhir/patient-view-without-scan.json").replaceFirst("\"scan\": \"[^\"]*\"", "\"scan\": null");
         wholeOnce(sign);
         row("advice, one segment, wall met before", "/api/advice", () -> advice);
         row("advice, six segments, walls met before", "/api/advice", () -> many);
