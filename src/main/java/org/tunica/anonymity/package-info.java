@@ -6,6 +6,9 @@
  * a table with one {@link org.tunica.anonymity.Ladder} for each thing an outsider could know;
  * {@link org.tunica.anonymity.Alikeness} counts k and distinct l and looks for the mildest recoding that reaches a k. Nothing
  * here knows of veins.
+ *
+ * <p>Decision. Scrubbing looks for nothing: it keeps what is listed, again until nothing changes. A common name stands in phrases
+ * only, never as a word of its own.
  */
 @NullMarked
 package org.tunica.anonymity;

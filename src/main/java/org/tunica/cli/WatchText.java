@@ -79,7 +79,7 @@ final class WatchText {
     private static String rate(RuleRate rate) {
         String word =
                 rate.alarms() ? " " + rate.drift().word().replace('-', ' ').toUpperCase(Locale.ROOT) : "";
-        return rate.rule() + word + ": in " + share(rate.now())
+        return rate.rule() + word + ": in " + share(rate.lately())
                 + rate.before().map(before -> ", before in " + share(before)).orElse("") + "; " + rate.title();
     }
 

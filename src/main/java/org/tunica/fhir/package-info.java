@@ -14,6 +14,8 @@
  * each then with its own date. What belongs to a leg (CEAP class, pressures, deep veins) is an Observation with a side; what
  * belongs to the patient one without. The codes are the words of {@link org.tunica.fhir.Measure}; a site maps its own to
  * them. Of several values the newest counts.
+ *
+ * <p>Decisions. The translator builds a case tree for the one case reader. A list nobody sent is unknown, even if called complete.
  */
 @NullMarked
 package org.tunica.fhir;

@@ -6,6 +6,8 @@
  * {@code knowledge/follow-up.yaml}. Segments counted by different definitions of closure are never put together. May import
  * {@code casefile}, {@code knowledge}, {@code plan}, {@code treatment}, {@code pastcases}, {@code statistics}, {@code paper},
  * {@code picture}.
+ *
+ * <p>Decisions. Limits of a CUSUM are simulated for the mix at hand, for no table fits. Definitions of closure are never pooled.
  */
 @NullMarked
 package org.tunica.outcomes;

@@ -74,7 +74,7 @@ public final class WatchDesk {
         Watch.Seen seen =
                 new Watch.Seen(release, engine.version().map(this::reviewBy), heard(stretches), answered(stretches));
         Watch watch =
-                new Watch(engine.tunica().knowledge(), engine.tunica().rules().rules());
+                new Watch(engine.tunica().knowledge(), engine.tunica().review().rules());
         WatchReport report = watch.report(seen, stretches, day);
         store.audit().note(by, Act.RULES_WATCHED, new Subject("release", release));
         return report;

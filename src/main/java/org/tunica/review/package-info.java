@@ -6,6 +6,9 @@
  * file each. Nothing here is written by hand twice: every word comes from the tree the engine runs. Entry type: {@link
  * org.tunica.review.RuleReview}. May import {@code casefile}, {@code knowledge}, {@code physics}, {@code rules}. Home of
  * Markdown.
+ *
+ * <p>Decision. Reasoning over cells, not interval formulas: fields are cut at every limit and the engine's own predicates are asked
+ * once per cell, so edges and "unknown" cannot drift from the engine.
  */
 @NullMarked
 package org.tunica.review;

@@ -7,6 +7,10 @@
  * the words of the notes, or both. It informs: nothing here changes a ranking.
  *
  * <p>May import casefile, knowledge, physics, plan (the record the advice shows), session (positions), treatment, pastcases.
+ *
+ * <p>Decisions. The index is sorted by a coarse signature, each bucket has an upper bound, and what cannot enter the nearest is
+ * skipped; weights are looked at when asking, so other weights need no other index. A past segment of which too little is known
+ * in common is counted, not listed.
  */
 @NullMarked
 package org.tunica.similar;

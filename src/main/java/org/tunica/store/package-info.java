@@ -10,6 +10,8 @@
  * <p>Entry type: {@link org.tunica.store.Store}; from it the repositories {@link org.tunica.store.Cases}, {@link
  * org.tunica.store.CaseDocuments}, {@link org.tunica.store.PastCaseShelf}, {@link org.tunica.store.Users}, {@link
  * org.tunica.store.FeedbackBook}, {@link org.tunica.store.ReleaseShelf}, {@link org.tunica.store.ChangeShelf}, {@link org.tunica.store.CardBook} and {@link org.tunica.store.AuditTrail}. May import {@code casefile}.
+ *
+ * <p>Decisions. A transaction takes its lock by its first statement. One backup format serves both databases.
  */
 @NullMarked
 package org.tunica.store;

@@ -9,6 +9,9 @@
  * Thresholds are quantities of {@code knowledge/limits/delivered.yaml}, {@code knowledge/limits/follow-up.yaml} and {@code
  * knowledge/follow-up.yaml}; sentences those of {@code knowledge/after-care.yaml}. May import {@code casefile}, {@code
  * knowledge}, {@code heat}, {@code physics}, {@code plan}, {@code session}, {@code paper}.
+ *
+ * <p>Decisions. A plan carries its case, so a note needs nothing else. A note records what happened: an overdose is told, never
+ * refused.
  */
 @NullMarked
 package org.tunica.treatment;

@@ -12,7 +12,7 @@ import org.tunica.statistics.SharesApart.Counted;
 /** How often each rule speaks now, and before. */
 final class FiringRates {
     private static final Comparator<RuleRate> ORDER = Comparator.comparing((RuleRate rate) -> !rate.alarms())
-            .thenComparing(rate -> -rate.now().share())
+            .thenComparing(rate -> -rate.lately().share())
             .thenComparing(RuleRate::rule);
 
     private final List<Rule> rules;

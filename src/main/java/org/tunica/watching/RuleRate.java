@@ -8,7 +8,7 @@ import org.tunica.statistics.SharesApart.Counted;
 /**
  * How often a rule speaks.
  *
- * @param now in how many cases of the later stretch
+ * @param lately in how many cases of the later stretch
  * @param before in how many of the earlier one
  * @param chanceProbability how often chance alone makes such a difference, raised for the number of rules; absent when the
  *     stretches are not compared
@@ -16,7 +16,7 @@ import org.tunica.statistics.SharesApart.Counted;
 public record RuleRate(
         String rule,
         String title,
-        Counted now,
+        Counted lately,
         Optional<Counted> before,
         OptionalDouble chanceProbability,
         Drift drift) {

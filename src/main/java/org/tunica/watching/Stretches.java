@@ -23,7 +23,7 @@ public record Stretches(Instant from, Instant turn, Instant to) {
         return new Stretches(turn.minus(Duration.ofDays(daysBefore)), turn, to);
     }
 
-    boolean now(Instant at) {
+    boolean lately(Instant at) {
         return !at.isBefore(turn) && at.isBefore(to);
     }
 

@@ -85,8 +85,8 @@ public final class Watch {
 
     private List<String> oftenSetAside(List<RuleRate> rates, List<AnswerRate> ofRules) {
         Set<String> frequent = rates.stream()
-                .filter(rate -> rate.now().total() >= numbers.minCases())
-                .filter(rate -> rate.now().share() >= numbers.frequentShare())
+                .filter(rate -> rate.lately().total() >= numbers.minCases())
+                .filter(rate -> rate.lately().share() >= numbers.frequentShare())
                 .map(RuleRate::rule)
                 .collect(Collectors.toSet());
         return ofRules.stream()

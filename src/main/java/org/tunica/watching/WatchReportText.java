@@ -43,7 +43,7 @@ final class WatchReportText {
 
     private static void rate(ObjectNode node, RuleRate rate) {
         node.put("rule", rate.rule()).put("title", rate.title());
-        counted(node.putObject("now"), rate.now());
+        counted(node.putObject("now"), rate.lately());
         rate.before().ifPresent(before -> counted(node.putObject("before"), before));
         rate.chanceProbability().ifPresent(chance -> node.put("chanceProbability", chance));
         node.put("drift", rate.drift().word());

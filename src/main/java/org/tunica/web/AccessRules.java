@@ -41,6 +41,8 @@ class AccessRules {
         "/password/*/*",
         "/api/session",
         "/api/schemas/*",
+        "/api",
+        "/api/openapi.json",
         "/server/health/**"
     };
 

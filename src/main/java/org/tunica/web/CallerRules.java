@@ -2,6 +2,8 @@ package org.tunica.web;
 
 import jakarta.servlet.Filter;
 import java.time.Clock;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
+import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -34,6 +36,11 @@ class CallerRules {
     @Bean
     HandlerExceptionResolver callProblems() {
         return new CallProblems();
+    }
+
+    @Bean
+    WebServerFactoryCustomizer<TomcatServletWebServerFactory> bareRefusals() {
+        return BareRefusals.customizer();
     }
 
     @Bean

@@ -1,43 +1,42 @@
 package org.tunica.web;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.tunica.fhir.HookService;
-import org.tunica.store.Actor;
 import org.tunica.store.GivenCard;
-import org.tunica.store.Store;
-import org.tunica.store.StoreUnavailable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Keeps what the cards of an answer rested on, so that what people do with them can be told of each rule. A store that cannot
- * be written keeps no card from a patient: the answer goes out and the log says that it was not counted.
+ * What cards given lately rested on, in memory alone: a call stores nothing. Should a person answer a card, what it rested on is
+ * kept with the answer, so that what people do with cards can be told of each rule. The oldest are forgotten first.
  */
 final class GivenCards {
-    private static final Logger LOG = LoggerFactory.getLogger(GivenCards.class);
+    private static final int MOST = 10_000;
     private static final String TRACE = "org.tunica.trace";
 
-    private final Store store;
+    private final Map<String, GivenCard> lately = new LinkedHashMap<>() {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, GivenCard> eldest) {
+            return size() > MOST;
+        }
+    };
 
-    GivenCards(Store store) {
-        this.store = store;
+    /** Remembers the cards of an answer. */
+    void remember(ObjectNode answer) {
+        answer.path("cards").forEach(card -> remember(given(card)));
     }
 
-    void keep(Actor by, ObjectNode answer) {
-        if (answer.path("cards").isEmpty()) {
-            return;
-        }
-        try {
-            store.together(() -> {
-                answer.path("cards").forEach(card -> store.cards().keep(by, given(card)));
-                return answer.path("cards").size();
-            });
-        } catch (StoreUnavailable e) {
-            LOG.warn("cards were given and could not be counted");
-        }
+    private synchronized void remember(GivenCard card) {
+        lately.put(card.card(), card);
+    }
+
+    /** What a card rested on; empty when it was given too long ago, or by another server. */
+    synchronized Optional<GivenCard> of(String card) {
+        return Optional.ofNullable(lately.get(card));
     }
 
     private static GivenCard given(JsonNode card) {

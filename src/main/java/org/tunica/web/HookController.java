@@ -28,8 +28,8 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * CDS Hooks 2.0: what is offered, the calls, and what people did with the cards. Of a call nothing
- * is stored but which rules each card rested on.
+ * CDS Hooks 2.0: what is offered, the calls, and what people did with the cards. Of a call nothing is stored; with what a person
+ * did with a card goes which rules it rested on.
  */
 @RestController
 @RequestMapping("/cds-services")
@@ -45,7 +45,7 @@ final class HookController {
         this.service = services.hooks();
         this.store = store;
         this.clock = clock;
-        this.givenCards = new GivenCards(store);
+        this.givenCards = new GivenCards();
     }
 
     /** What is offered; nothing where the site has not said what its room holds. */
@@ -60,11 +60,11 @@ final class HookController {
 
     /** Cards for a moment in the work of a person. */
     @PostMapping(path = "/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
-    ResponseEntity<String> call(@PathVariable String id, @RequestBody byte[] json, Authentication caller) {
+    ResponseEntity<String> call(@PathVariable String id, @RequestBody byte[] json) {
         HookService known = known(id);
         HookAnswer answer = known.answer(
                 HookRequest.read(BODY, json), day(), () -> UUID.randomUUID().toString());
-        givenCards.keep(new Actor("hook:" + caller.getName()), answer.body());
+        givenCards.remember(answer.body());
         return json(
                 answer instanceof HookAnswer.MissingData ? HttpStatus.PRECONDITION_FAILED : HttpStatus.OK,
                 answer.body());
@@ -78,7 +78,10 @@ final class HookController {
         Actor actor = new Actor("hook:" + caller.getName());
         FeedbackBook book = store.feedback();
         store.together(() -> {
-            feedback.entries().forEach(entry -> book.keep(actor, kept(entry)));
+            feedback.entries().forEach(entry -> {
+                givenCards.of(entry.card()).ifPresent(card -> store.cards().keep(actor, card));
+                book.keep(actor, kept(entry));
+            });
             return feedback.entries().size();
         });
         return ResponseEntity.ok().build();

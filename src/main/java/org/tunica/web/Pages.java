@@ -42,6 +42,10 @@ final class Pages {
         return written("start.jte", page);
     }
 
+    String api(ApiPage page) {
+        return written("api.jte", page);
+    }
+
     String cases(CasesPage page) {
         return written("cases.jte", page);
     }

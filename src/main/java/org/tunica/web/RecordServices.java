@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.tunica.Tunica;
@@ -23,15 +22,12 @@ import org.tunica.fhir.Site;
  * @param capabilities what is there
  */
 record RecordServices(Optional<HookService> hooks, Optional<RecordService> records, Capabilities capabilities) {
-    /** Who sends a whole record waits longer than who opens a chart. */
-    private static final Duration FOR_A_RECORD = Duration.ofSeconds(5);
-
     /** @throws FaultyInput when the file of the site cannot be read or is faulty */
     static RecordServices of(Tunica tunica, RecordSystems settings, AdviceInTime advice) {
         Optional<Site> site = settings.site().map(file -> Site.read(file, bytes(file), tunica));
         return new RecordServices(
                 site.map(known -> new HookService(tunica, known, advice.within(settings.answerWithin()))),
-                site.map(known -> new RecordService(tunica, known, advice.within(FOR_A_RECORD))),
+                site.map(known -> new RecordService(tunica, known, advice.within(settings.recordWithin()))),
                 new Capabilities(settings.baseAddress() + "/fhir"));
     }
 

@@ -18,7 +18,8 @@ import org.tunica.casefile.Word;
  * @param calls whether calls must be signed
  * @param callers who may call
  * @param origins pages in browsers that may call
- * @param answerWithin when an answer must go out, whole or not
+ * @param answerWithin when the answer to a hook must go out, whole or not
+ * @param recordWithin the same for an operation on a record
  * @param clockSkew how far the clocks of two machines may differ
  * @param longestTokenLife from the making of a token to its end
  */
@@ -29,6 +30,7 @@ public record RecordSystems(
         List<Caller> callers,
         List<String> origins,
         Duration answerWithin,
+        Duration recordWithin,
         Duration clockSkew,
         Duration longestTokenLife) {
     private static final String ORIGIN = "https?://[A-Za-z0-9.-]+(:\\d{1,5})?";
@@ -44,6 +46,7 @@ public record RecordSystems(
             List.of(),
             List.of(),
             Duration.ofMillis(400),
+            Duration.ofSeconds(5),
             Duration.ofSeconds(60),
             Duration.ofMinutes(MOST_MINUTES));
 
@@ -81,6 +84,9 @@ public record RecordSystems(
                 WholeNumber.read(reader, "answerWithinMs", 1, MOST_MS)
                         .map(Duration::ofMillis)
                         .orElse(NONE.answerWithin),
+                WholeNumber.read(reader, "recordWithinMs", 1, MOST_MS)
+                        .map(Duration::ofMillis)
+                        .orElse(NONE.recordWithin),
                 WholeNumber.read(reader, "clockSkewSeconds", 0, MOST_SECONDS)
                         .map(Duration::ofSeconds)
                         .orElse(NONE.clockSkew),

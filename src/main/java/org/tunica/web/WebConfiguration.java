@@ -13,6 +13,7 @@ import org.springframework.context.annotation.PropertySource;
 @Import({
     AccessRules.class,
     ApiController.class,
+    ApiDocumentController.class,
     AuditController.class,
     BodyLimit.class,
     CallerRules.class,

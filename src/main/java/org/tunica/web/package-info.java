@@ -22,7 +22,13 @@
  *   <li>Pages are made of the templates in {@code src/main/jte}, which the build turns into classes of this package.
  * </ul>
  *
- * <p>Nothing of a record system's call is stored but its feedback and which rules each of its cards rested on.
+ * <p>Record systems ({@code /cds-services}, {@code /fhir}) stand apart from people: {@link RecordSystems} is what
+ * a site says of them, {@code CallerRules} lets in whose signed token {@code callers} accepts, and every refusal has the same
+ * bytes. Of a call nothing is stored but feedback. {@code AdviceInTime} answers within the time a site allows: what is computed
+ * by then is told, a technique whose heat is still computed is neither ranked nor judged, and the rest goes on behind. The last
+ * 64 cases so asked for are remembered in memory for ten minutes, without any name, so that the order a minute after the
+ * chart is answered at once. Everything that can be asked stands in {@code web/openapi.yaml}, and a test holds it against the
+ * running server.
  */
 @NullMarked
 package org.tunica.web;

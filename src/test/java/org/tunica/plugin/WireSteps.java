@@ -19,7 +19,6 @@ import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.parser.Parser;
-import org.opentest4j.TestAbortedException;
 import org.tunica.fhir.HookAnswer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -33,11 +32,6 @@ public final class WireSteps {
 
     public WireSteps(Looking looking) {
         this.looking = looking;
-    }
-
-    @Given("this waits for the package that speaks HTTP")
-    public void waits() {
-        throw new TestAbortedException("nothing here speaks HTTP");
     }
 
     @Given("what discovery tells")

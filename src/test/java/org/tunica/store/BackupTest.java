@@ -125,8 +125,8 @@ class BackupTest {
                 a -> a.change("cases.jsonl", "v\\\\\":1", "v\\\\\":7").signed("cases.jsonl"),
                 "audit row 5: was changed",
                 a -> a.change("audit.jsonl", "(\"number\":5,.*?)anna", "$1eve").signed("audit.jsonl"),
-                "audit row 24: is missing, and with it every row up to 24",
-                a -> a.change("audit.jsonl", "\\{\"number\":24.*\n", "").signed("audit.jsonl"),
+                "audit row 27: is missing, and with it every row up to 27",
+                a -> a.change("audit.jsonl", "\\{\"number\":27.*\n", "").signed("audit.jsonl"),
                 "documents.jsonl: holds 4 rows, the manifest says 5",
                 a -> a.change("documents.jsonl", "\\{.*\n", ""),
                 "users.jsonl: row 1 is not an object with name, version, state",
@@ -134,8 +134,8 @@ class BackupTest {
                         .signed("users.jsonl"),
                 "archive: must hold [audit.jsonl, cases.jsonl",
                 a -> a.without("feedback.jsonl"),
-                "has schema 9, this program 6",
-                a -> a.change("manifest.json", "\"schema\":\"6\"", "\"schema\":\"9\""),
+                "has schema 9, this program 7",
+                a -> a.change("manifest.json", "\"schema\":\"7\"", "\"schema\":\"9\""),
                 "$.format: must be tunica-backup/1",
                 a -> a.change("manifest.json", "tunica-backup/1", "tunica-backup/2"),
                 "holds no manifest.json",
@@ -168,7 +168,7 @@ class BackupTest {
             AuditHead noted = new AuditHead(24, "a".repeat(64));
             FaultyInput refused =
                     assertThrows(FaultyInput.class, () -> store.restore(Filled.ANNA, archive, Optional.of(noted)));
-            assertTrue(refused.getMessage().contains("audit row 24: is not the row noted elsewhere"));
+            assertTrue(refused.getMessage().contains("audit row 27: is not the row noted elsewhere"));
             assertEquals(AuditHead.NONE, store.audit().head());
         }
     }

@@ -99,7 +99,7 @@ class TamperedTest {
         AuditRow last = row(ROWS);
         tamper(insert(AuditRow.after(
                 new AuditHead(ROWS, last.hash()), last.at(), Filled.ANNA, Act.VIEWED, last.subject(), "")));
-        assertFirst("audit row 24", "was added without the head");
+        assertFirst("audit row 27", "was added without the head");
     }
 
     @ParameterizedTest
@@ -213,7 +213,7 @@ class TamperedTest {
         assertEquals(List.of(), verify().faults());
         tamper("update users set version = (select version from older), state = (select state from older),"
                 + " seal = (select seal from older), audit_number = (select audit_number from older)");
-        assertFirst("user anna", "is not there as audit row 24 tells");
+        assertFirst("user anna", "is not there as audit row 27 tells");
     }
 
     private Verification after(Engine on, String... statements) throws SQLException {

@@ -72,7 +72,7 @@ class WatchTest {
         WatchReport report = report();
         assertEquals(1, report.casesNow());
         assertEquals(0, report.casesBefore());
-        assertEquals(0, rate(report, "EXC-007").now().events());
+        assertEquals(0, rate(report, "EXC-007").lately().events());
     }
 
     @Test

@@ -65,24 +65,13 @@ class HookEndpointTest {
     }
 
     @Test
-    void ofACall_onlyWhatItsCardsRestedOnIsStored() {
+    void nothingOfACall_isStored() {
         byte[] call = file("order-sign.json");
         String marked = new String(call, StandardCharsets.UTF_8).replace("p21", "planted-p21");
-        long rows = served.store().audit().head().number();
-        HttpResponse<String> answer = served.post(SERVICE, marked.getBytes(StandardCharsets.UTF_8));
-        assertEquals(200, answer.statusCode());
-        JsonNode cards = JSON.readTree(answer.body()).get("cards");
-        assertFalse(cards.isEmpty());
-        assertEquals(rows + cards.size(), served.store().audit().head().number());
-        for (JsonNode card : cards) {
-            JsonNode about = card.at("/extension/org.tunica.trace/about");
-            GivenCard kept =
-                    served.store().cards().one(card.get("uuid").stringValue()).orElseThrow();
-            assertEquals(about.path("technique").asString(""), kept.technique());
-            assertEquals(about.path("rules").size() > 0, !kept.rules().isEmpty());
-            assertTrue(kept.rules().stream().allMatch(rule -> rule.matches("[A-Z]{3}-\\d{3}")), kept::toString);
-        }
         Map<String, String> before = contents();
+        assertEquals(
+                200,
+                served.post(SERVICE, marked.getBytes(StandardCharsets.UTF_8)).statusCode());
         assertEquals(
                 200, served.post("/fhir/$closure-advice", file("record.json")).statusCode());
         assertEquals(before, contents());
@@ -117,6 +106,27 @@ class HookEndpointTest {
             assertEquals(3, kept.size());
             assertEquals("hook:unsigned", kept.get(0).stamp().by());
             assertTrue(kept.get(0).feedback().body().contains("patient-refuses"));
+            assertTrue(own.store().audit().verify().sound());
+        }
+    }
+
+    @Test
+    void whatACardRestedOn_isKeptWithWhatAPersonDidWithItAndNotBefore() {
+        try (Served own = Served.with(Served.unsigned())) {
+            HttpResponse<String> answer = own.post(SERVICE, file("order-sign.json"));
+            JsonNode card = JSON.readTree(answer.body()).get("cards").get(0);
+            String id = card.get("uuid").stringValue();
+            assertTrue(own.store().cards().one(id).isEmpty());
+            String report = "{\"feedback\":[{\"card\":\"" + id + "\",\"outcome\":\"overridden\","
+                    + "\"outcomeTimestamp\":\"2026-11-27T08:00:00Z\"}]}";
+            assertEquals(
+                    200,
+                    own.post(SERVICE + "/feedback", report.getBytes(StandardCharsets.UTF_8))
+                            .statusCode());
+            GivenCard kept = own.store().cards().one(id).orElseThrow();
+            JsonNode about = card.at("/extension/org.tunica.trace/about");
+            assertEquals(about.path("technique").asString(""), kept.technique());
+            assertEquals(about.path("rules").size(), kept.rules().size());
             assertTrue(own.store().audit().verify().sound());
         }
     }

@@ -49,6 +49,8 @@ class RoleTableTest {
             row("POST /my-password", "/my-password", SIGNED_IN),
             row("GET /api/session", "/api/session", ALL),
             row("GET /api/schemas/{contract}", "/api/schemas/case", ALL),
+            row("GET /api", "/api", ALL),
+            row("GET /api/openapi.json", "/api/openapi.json", ALL),
             row("GET /cases", "/cases", CASES),
             row("POST /cases", "/cases", SPECIALIST),
             row("GET /cases/{caseRef}", "/cases/none", CASES),

@@ -16,6 +16,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.tunica.Tunica;
 import org.tunica.store.Store;
@@ -46,12 +48,21 @@ public final class Served implements AutoCloseable {
         return with(Tunica.shipped(), lines);
     }
 
+    /** One that others than this machine could reach, which nobody may start so. */
+    public static Served reachable(String lines) {
+        return with(Tunica.shipped(), "0.0.0.0", lines);
+    }
+
     /** The same over other rules. */
     public static Served with(Tunica tunica, String lines) {
+        return with(tunica, "127.0.0.1", lines);
+    }
+
+    private static Served with(Tunica tunica, String address, String lines) {
         try {
             Path folder = Files.createTempDirectory("served-");
             Store store = Store.open(folder.toString(), CLOCK);
-            String settings = "format: tunica-server/1\naddress: 127.0.0.1\nport: 0\n" + lines;
+            String settings = "format: tunica-server/1\naddress: " + address + "\nport: 0\n" + lines;
             ServerSettings read = ServerSettings.read("server.yaml", settings.getBytes(StandardCharsets.UTF_8));
             return new Served(folder, store, WebServer.start(tunica, store, read, CLOCK));
         } catch (IOException e) {
@@ -62,13 +73,13 @@ public final class Served implements AutoCloseable {
     /** Settings of a site that wants no token, as only tests may. */
     public static String unsigned() {
         return "recordSystems:\n  site: knowledge/demo/fhir/site.yaml\n  calls: unsigned-for-tests\n"
-                + "  answerWithinMs: 10000\n  origins: [\"https://records.larkspur.example\"]\n";
+                + "  answerWithinMs: 10000\n  recordWithinMs: 10000\n  origins: [\"https://records.larkspur.example\"]\n";
     }
 
     /** Settings of a site that knows one record system by its keys. */
     public static String signed(String keys) {
         return "recordSystems:\n  site: knowledge/demo/fhir/site.yaml\n  baseAddress: " + BASE + "\n"
-                + "  answerWithinMs: 10000\n  callers:\n"
+                + "  answerWithinMs: 10000\n  recordWithinMs: 10000\n  callers:\n"
                 + "  - { name: ward-7, issuer: \"" + Token.ISSUER + "\", keys: '" + keys + "' }\n";
     }
 
@@ -82,6 +93,20 @@ public final class Served implements AutoCloseable {
 
     public int port() {
         return server.port();
+    }
+
+    /** Method and address of everything programs can ask, as the server itself maps it. */
+    public Set<String> endpoints() {
+        Set<String> endpoints = new TreeSet<>();
+        server.mappings()
+                .forEach(mapping -> mapping.getHandlerMethods()
+                        .keySet()
+                        .forEach(info -> info.getPatternValues()
+                                .forEach(pattern -> info.getMethodsCondition()
+                                        .getMethods()
+                                        .forEach(method -> endpoints.add(method + " " + pattern)))));
+        endpoints.removeIf(endpoint -> !endpoint.matches("\\S+ /(api/|cds-services|fhir/).*"));
+        return endpoints;
     }
 
     /** A request to a path, not sent yet. */

@@ -5,9 +5,11 @@ import com.nimbusds.jose.JOSEObjectType;
 import com.nimbusds.jose.JWSAlgorithm;
 import com.nimbusds.jose.JWSHeader;
 import com.nimbusds.jose.JWSSigner;
+import com.nimbusds.jose.crypto.MACSigner;
 import com.nimbusds.jose.crypto.factories.DefaultJWSSignerFactory;
 import com.nimbusds.jose.jwk.JWK;
 import com.nimbusds.jwt.JWTClaimsSet;
+import com.nimbusds.jwt.PlainJWT;
 import com.nimbusds.jwt.SignedJWT;
 import java.time.Duration;
 import java.time.Instant;
@@ -56,6 +58,23 @@ public final class Token {
     public Token says(UnaryOperator<JWTClaimsSet.Builder> change) {
         claims = change.apply(claims);
         return this;
+    }
+
+    /** As it travels without a signature. */
+    public String withoutSignature() {
+        return new PlainJWT(claims.build()).serialize();
+    }
+
+    /** As it travels when the public key was taken for a secret that is shared. */
+    public String sharedSecret() {
+        try {
+            SignedJWT jwt = new SignedJWT(
+                    new JWSHeader.Builder(JWSAlgorithm.HS256).keyID("k1").build(), claims.build());
+            jwt.sign(new MACSigner(Keys.CURVED.toECPublicKey().getEncoded()));
+            return jwt.serialize();
+        } catch (JOSEException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** As it travels. */

@@ -1,0 +1,9 @@
+package org.tunica.web;
+
+import java.util.List;
+
+/** The page that tells what can be asked over HTTP. */
+record ApiPage(Frame frame, List<Line> lines) {
+    /** One thing that can be asked. */
+    record Line(String method, String path, String says) {}
+}
