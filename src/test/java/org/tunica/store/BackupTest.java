@@ -47,7 +47,7 @@ class BackupTest {
         try (Store store = open(to)) {
             Backup restored = store.restore(Filled.ANNA, first, Optional.of(made.head()));
             assertEquals(made, restored);
-            assertEquals(24 + 18, restored.rows());
+            assertEquals(27 + 21, restored.rows());
             assertEquals(List.of(), store.audit().verify(made.head()).faults());
             assertEquals("restored", store.audit().newest(Page.newest(1)).get(0).act());
             assertEquals(
@@ -132,7 +132,7 @@ class BackupTest {
                 "users.jsonl: row 1 is not an object with name, version, state",
                 a -> a.change("users.jsonl", "\"version\":2", "\"version\":\"2\"")
                         .signed("users.jsonl"),
-                "archive: must hold [audit.jsonl, cases.jsonl",
+                "archive: must hold [audit.jsonl, cards.jsonl",
                 a -> a.without("feedback.jsonl"),
                 "has schema 9, this program 7",
                 a -> a.change("manifest.json", "\"schema\":\"7\"", "\"schema\":\"9\""),
@@ -165,7 +165,7 @@ class BackupTest {
     void aBackupOfAnotherTrailThanTheOneNoted_isRefused() throws SQLException, IOException {
         Path archive = archive();
         try (Store store = open(Engine.SQLITE)) {
-            AuditHead noted = new AuditHead(24, "a".repeat(64));
+            AuditHead noted = new AuditHead(27, "a".repeat(64));
             FaultyInput refused =
                     assertThrows(FaultyInput.class, () -> store.restore(Filled.ANNA, archive, Optional.of(noted)));
             assertTrue(refused.getMessage().contains("audit row 27: is not the row noted elsewhere"));
