@@ -46,8 +46,9 @@ public final class Watch {
 
     /** The report of one look. */
     public WatchReport report(Seen seen, Stretches stretches, LocalDate day) {
-        List<Heard> now = lastOfEachCase(
-                seen.heard().stream().filter(heard -> stretches.lately(heard.at())).toList());
+        List<Heard> now = lastOfEachCase(seen.heard().stream()
+                .filter(heard -> stretches.lately(heard.at()))
+                .toList());
         List<Heard> before = lastOfEachCase(seen.heard().stream()
                 .filter(heard -> stretches.before(heard.at()))
                 .toList());

@@ -106,6 +106,8 @@ class ApiDocumentTest {
         described("CaseLine", CaseLine.class);
         described("DocumentLine", DocumentLine.class);
         described("UserLine", UserLine.class);
+        described("ChangeLine", ChangeLine.class);
+        described("FeedbackLine", FeedbackLine.class);
         described("Handed", UserLine.Handed.class);
         described("Session", SessionController.Session.class);
     }
