@@ -58,7 +58,7 @@ public final class Tunica {
     private Tunica(Bundle bundle, Advice.Release release, AdviceListener listener) {
         this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
-        this.physics = accepted(() -> new Physics(knowledge));
+        this.physics = accepted(() -> Physics.sharing(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
         UsedNumbers.check(knowledge, physics, rules);
         accepted(() -> {

@@ -15,24 +15,23 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What a program needs to check a card: release, every option with its standing and rules, what is still
- * awaited, what was not used. */
+/** What a program needs to check a card: release, every option with its standing and rules, what is awaited, what was not used. */
 final class Trace {
-    private final Tunica tunica;
     private final Translated read;
     private final AdviceSoFar soFar;
     private final Advice advice;
+    private final String fingerprint;
 
     Trace(Tunica tunica, Translated read, AdviceSoFar soFar) {
-        this.tunica = tunica;
         this.read = read;
         this.soFar = soFar;
         this.advice = soFar.advice();
+        this.fingerprint = fingerprint(tunica.toJson(advice));
     }
 
     ObjectNode of(List<SegmentAdvice> segments) {
         ObjectNode trace = JsonNodeFactory.instance.objectNode();
-        trace.put("fingerprint", fingerprint()).put("seed", advice.seed());
+        trace.put("fingerprint", fingerprint).put("seed", advice.seed());
         trace.put("computed", soFar.isWhole() ? "whole" : "in-part");
         trace.putObject("release")
                 .put("version", advice.release().version())
@@ -79,9 +78,9 @@ final class Trace {
     }
 
     /** The same advice has the same fingerprint whatever the card is called. */
-    private String fingerprint() {
+    private static String fingerprint(String advice) {
         try {
-            byte[] json = tunica.toJson(advice).getBytes(StandardCharsets.UTF_8);
+            byte[] json = advice.getBytes(StandardCharsets.UTF_8);
             return "sha256:"
                     + HexFormat.of()
                             .formatHex(MessageDigest.getInstance("SHA-256").digest(json));

@@ -60,6 +60,15 @@ public final class Physics {
         new TechniqueChecks(knowledge, heat.model().devices()).check();
     }
 
+    /**
+     * Models that remember heat settings together with every other of this process that has the same constants.
+     *
+     * @throws org.tunica.casefile.FaultyInput with everything that a technique lacks to be computed
+     */
+    public static Physics sharing(Knowledge knowledge) {
+        return new Physics(knowledge, SharedHeat.of(new Physics(knowledge).heatDigest()));
+    }
+
     /** Ids of the quantities the models take from knowledge/, next to those of each technique. */
     public Set<String> quantitiesUsed() {
         return quantitiesUsed;

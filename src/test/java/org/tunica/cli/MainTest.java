@@ -158,7 +158,7 @@ class MainTest {
         refuses(Run.of("advize", TRUNK), "Did you mean");
         refuses(
                 Run.of("schema", "cse"),
-                "must be one of case, advice, plan, delivered, followup, past, similar, audit, is \"cse\"");
+                "must be one of case, advice, plan, delivered, followup, past, similar, audit, replay, is \"cse\"");
         refuses(Run.of("schema"), "Missing required parameter: 'CONTRACT'");
     }
 
