@@ -1,6 +1,7 @@
 package org.tunica;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
@@ -55,10 +56,11 @@ public final class Tunica {
     private final Advice.Release release;
     private final AdviceListener listener;
 
-    private Tunica(Bundle bundle, Advice.Release release, AdviceListener listener) {
+    private Tunica(
+            Bundle bundle, Function<Knowledge, Physics> models, Advice.Release release, AdviceListener listener) {
         this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
-        this.physics = accepted(() -> Physics.sharing(knowledge));
+        this.physics = accepted(() -> models.apply(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
         UsedNumbers.check(knowledge, physics, rules);
         accepted(() -> {
@@ -99,6 +101,7 @@ public final class Tunica {
     public static Tunica of(Bundle bundle) {
         return new Tunica(
                 bundle,
+                Physics::new,
                 new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest()),
                 AdviceListener.NONE);
     }
@@ -111,7 +114,8 @@ public final class Tunica {
     public static Tunica inForce(VerifiedRelease release, AdviceListener listener) {
         Bundle bundle = release.bundle();
         String version = release.manifest().version();
-        return new Tunica(bundle, new Advice.Release(version, Advice.Release.State.ACTIVE, bundle.digest()), listener);
+        Advice.Release inForce = new Advice.Release(version, Advice.Release.State.ACTIVE, bundle.digest());
+        return new Tunica(bundle, Physics::sharing, inForce, listener);
     }
 
     /**
