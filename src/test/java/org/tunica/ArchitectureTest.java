@@ -49,7 +49,7 @@ class ArchitectureTest {
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
             arrow("drawing", "casefile", "knowledge", "plan", "wording"),
-            arrow("pages", "casefile", "knowledge", "plan", "wording", "drawing"),
+            arrow("pages", "casefile", "knowledge", "heat", "physics", "plan", "wording", "drawing"),
             arrow("wording", "casefile", "knowledge", "rules", "plan"),
             arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
             arrow("proposal", "casefile", "knowledge", "review", "rules", "signing"),
