@@ -46,8 +46,7 @@ public final class HeatAnswers {
      *     measurement that is missing, or a wall the heat model does not answer for
      */
     public SegmentWindow heatWindow(CaseFile caseFile, String segmentRef, String techniqueId) {
-        return judged(
-                caseFile, physics.heatWindows().of(caseFile, asked.segment(caseFile, segmentRef), techniqueId));
+        return judged(caseFile, physics.heatWindows().of(caseFile, asked.segment(caseFile, segmentRef), techniqueId));
     }
 
     /**
@@ -61,9 +60,8 @@ public final class HeatAnswers {
     }
 
     private SegmentWindow judged(CaseFile caseFile, SegmentWindow window) {
-        SegmentAdvice judged = advice.apply(caseFile.only(window.segment().ref()))
-                .segments()
-                .get(0);
+        SegmentAdvice judged =
+                advice.apply(caseFile.only(window.segment().ref())).segments().get(0);
         return judged.options().stream()
                 .filter(option -> option.technique().equals(window.technique().id()))
                 .map(option -> window.standing(

@@ -41,8 +41,8 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
 
     /** A setting in words; the energy of a length only with its power and pull-back. */
     public static String setting(HeatSetting.Pulled setting) {
-        return number(setting.powerW(), 2) + " W, pullback " + number(setting.pullbackSPerCm(), 2) + " s/cm, which makes "
-                + Math.round(setting.energyJPerCm()) + " J/cm";
+        return number(setting.powerW(), 2) + " W, pullback " + number(setting.pullbackSPerCm(), 2)
+                + " s/cm, which makes " + Math.round(setting.energyJPerCm()) + " J/cm";
     }
 
     private static List<Line> lines(WindowPoint point, WallCoats coats) {
@@ -55,17 +55,22 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
         lines.add(coat("adventitia", atOnce.adventitiaShare(), later.adventitiaShare()));
         lines.add(new Line(
                 "depth dead",
-                number(run.killDepthMm(), 2) + " mm at once, " + number(run.delayedDepthMm(), 2) + " mm at once or later",
+                number(run.killDepthMm(), 2) + " mm at once, " + number(run.delayedDepthMm(), 2)
+                        + " mm at once or later",
                 "of a wall of " + number(run.wallMm(), 2) + " mm on the device: " + through(run)));
         lines.add(new Line(
-                "char index", number(run.charIndex(), 2), run.chars() ? "CHARS: charring starts at 1" : "below 1, where charring starts"));
+                "char index",
+                number(run.charIndex(), 2),
+                run.chars() ? "CHARS: charring starts at 1" : "below 1, where charring starts"));
         lines.add(new Line(
                 "perforation index",
                 number(run.perforationIndex(), 2),
-                (perforates(point) ? "FEARED: from " : "below ") + number(point.limits().mostPerforationIndex(), 2)
-                        + ", where perforation is feared"));
-        lines.add(warmth("nerve", point.slice().nerveGapMm(), run.nerve(), point.limits().nerve()));
-        lines.add(warmth("skin", point.slice().skinGapMm(), run.skin(), point.limits().skin()));
+                (perforates(point) ? "FEARED: from " : "below ")
+                        + number(point.limits().mostPerforationIndex(), 2) + ", where perforation is feared"));
+        lines.add(warmth(
+                "nerve", point.slice().nerveGapMm(), run.nerve(), point.limits().nerve()));
+        lines.add(warmth(
+                "skin", point.slice().skinGapMm(), run.skin(), point.limits().skin()));
         return lines;
     }
 
@@ -90,11 +95,12 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
             return new Line(what, "not recorded", "the gap is not recorded; that does not mean safe");
         }
         String lines = number(line.redPeakC(), 1) + " °C or " + number(line.redCem43Min(), 1)
-                + " equivalent minutes at 43 °C, " + number(gapMm.getAsDouble(), 1) + " mm from the wall before tumescence";
+                + " equivalent minutes at 43 °C, " + number(gapMm.getAsDouble(), 1)
+                + " mm from the wall before tumescence";
         return new Line(
                 what,
-                number(warmed.get().peakC(), 1) + " °C at its warmest, " + number(warmed.get().cem43Min(), 1)
-                        + " equivalent minutes at 43 °C",
+                number(warmed.get().peakC(), 1) + " °C at its warmest, "
+                        + number(warmed.get().cem43Min(), 1) + " equivalent minutes at 43 °C",
                 (line.accepts(warmed.get()) ? "below the red line, " : "TOO WARM: past the red line, ") + lines);
     }
 
@@ -108,9 +114,8 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
         if (!harms.isEmpty()) {
             return wall + "; " + String.join(", ", harms) + ".";
         }
-        return wall + "; no harm is computed" + (unknown(point)
-                ? ", but the gap to nerve or skin is NOT RECORDED, which does not mean safe."
-                : ".");
+        return wall + "; no harm is computed"
+                + (unknown(point) ? ", but the gap to nerve or skin is NOT RECORDED, which does not mean safe." : ".");
     }
 
     private static int wall(HeatRun run) {
@@ -126,8 +131,12 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
         if (perforates(point)) {
             harms.add("perforation is feared");
         }
-        run.nerve().filter(warmed -> !point.limits().nerve().accepts(warmed)).ifPresent(warmed -> harms.add("the nerve gets too warm"));
-        run.skin().filter(warmed -> !point.limits().skin().accepts(warmed)).ifPresent(warmed -> harms.add("the skin gets too warm"));
+        run.nerve()
+                .filter(warmed -> !point.limits().nerve().accepts(warmed))
+                .ifPresent(warmed -> harms.add("the nerve gets too warm"));
+        run.skin()
+                .filter(warmed -> !point.limits().skin().accepts(warmed))
+                .ifPresent(warmed -> harms.add("the skin gets too warm"));
         return harms;
     }
 
@@ -144,7 +153,12 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
         List<String> remarks = new ArrayList<>();
         ceiling(remarks, "Power", setting.powerW(), point.powerW(), "W");
         ceiling(remarks, "Pullback", setting.pullbackSPerCm(), point.pullbackSPerCm(), "s/cm");
-        ceiling(remarks, "Linear energy, at this power and pullback,", setting.energyJPerCm(), point.energyJPerCm(), "J/cm");
+        ceiling(
+                remarks,
+                "Linear energy, at this power and pullback,",
+                setting.energyJPerCm(),
+                point.energyJPerCm(),
+                "J/cm");
         remarks.addAll(point.assumed());
         point.run().flags().stream().sorted().map(PointView::flag).forEach(remarks::add);
         return remarks;
@@ -153,15 +167,16 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
     private static void ceiling(
             List<String> remarks, String what, double value, SegmentWindow.Ceiling ceiling, String unit) {
         if (value > ceiling.value()) {
-            remarks.add(what + " is ABOVE THE CEILING of " + number(ceiling.value(), 2) + " " + unit + " (" + ceiling.origin()
-                    + ").");
+            remarks.add(what + " is ABOVE THE CEILING of " + number(ceiling.value(), 2) + " " + unit + " ("
+                    + ceiling.origin() + ").");
         }
     }
 
     private static String flag(HeatFlag flag) {
         return switch (flag) {
             case NOT_CALIBRATED -> "No bench fact was compared for this device: trust it less.";
-            case OUTSIDE_CALIBRATION -> "This setting lies outside those that bench facts were compared for: trust it less.";
+            case OUTSIDE_CALIBRATION ->
+                "This setting lies outside those that bench facts were compared for: trust it less.";
             case BLOOD_NOT_AS_USUAL -> "With blood left in the vein the figures are extrapolated.";
             case FILM_NOT_AS_USUAL -> "The fluid film is not the usual one of the device.";
             case AXIAL_CONDUCTION -> "At such a slow pullback heat runs ahead along the vein, which is left out.";

@@ -1,5 +1,6 @@
 package org.tunica.physics;
 
+import java.math.BigDecimal;
 import org.tunica.heat.HeatLimits;
 import org.tunica.heat.Validity;
 
@@ -21,6 +22,15 @@ public record SettingReach(Axis powerW, Axis pullbackSPerCm) {
         /** A value moved by so many steps, kept where the model answers. */
         public double moved(double value, int steps) {
             return Math.max(min, Math.min(max, value + steps * step));
+        }
+
+        /** From where to where, in words. */
+        public String range() {
+            return plain(min) + " to " + plain(max) + ", in steps of " + plain(step);
+        }
+
+        private static String plain(double value) {
+            return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
         }
 
         /** Whether the model answers for a value. */

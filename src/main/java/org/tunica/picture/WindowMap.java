@@ -62,8 +62,7 @@ public record WindowMap(
 
     /** The drawing with a cross on a setting, which a script may move; it is hidden where the map does not reach. */
     public String marked(double watt, double sPerCm) {
-        Point2D at = new MapFrame(
-                        powerW, pullbackSPerCm, new Rectangle2D.Double(leftPx, topPx, widthPx, heightPx))
+        Point2D at = new MapFrame(powerW, pullbackSPerCm, new Rectangle2D.Double(leftPx, topPx, widthPx, heightPx))
                 .at(watt, sPerCm);
         String cross = String.format(
                 Locale.ROOT,

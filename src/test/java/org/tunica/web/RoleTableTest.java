@@ -54,6 +54,16 @@ class RoleTableTest {
             row("GET /cases", "/cases", CASES),
             row("POST /cases", "/cases", SPECIALIST),
             row("GET /cases/{caseRef}", "/cases/none", CASES),
+            row("GET /window.js", "/window.js", CASES),
+            row("GET /cases/{caseRef}/window/{segment}/{technique}", "/cases/none/window/L1/laser-1470-radial", CASES),
+            row(
+                    "GET /cases/{caseRef}/window/{segment}/{technique}/point",
+                    "/cases/none/window/L1/laser-1470-radial/point",
+                    CASES),
+            row(
+                    "GET /cases/{caseRef}/window/{segment}/{technique}/map",
+                    "/cases/none/window/L1/laser-1470-radial/map",
+                    CASES),
             row("POST /api/advice", "/api/advice", CLINICAL),
             row("POST /api/plan", "/api/plan", CLINICAL),
             row("GET /api/cases", "/api/cases", CASES),
