@@ -40,20 +40,26 @@ import org.tunica.store.Subject;
 final class WindowPages {
     private static final String AT = "/cases/{caseRef}/window/{segment}/{technique}";
 
+    private static final int MOST_REMEMBERED = 24;
     private static final byte[] SCRIPT = shipped();
 
     private final Pages pages;
     private final Tunica tunica;
     private final Store store;
     private final WallCoats coats;
-    private final WindowMemory windows;
+    private final Remembered<Key, SegmentWindow> windows;
+
+    /** What a window is of; a case read from a store holds no name. */
+    private record Key(CaseFile caseFile, String segment, String technique) {}
 
     WindowPages(Pages pages, Tunica tunica, Store store) {
         this.pages = pages;
         this.tunica = tunica;
         this.store = store;
         this.coats = WallCoats.of(tunica.knowledge());
-        this.windows = new WindowMemory(tunica);
+        this.windows = new Remembered<>(
+                MOST_REMEMBERED,
+                asked -> tunica.heat().heatWindow(asked.caseFile(), asked.segment(), asked.technique()));
     }
 
     /** A setting and what it does; the map around it when it is known, or asked for and then computed. */
@@ -82,8 +88,8 @@ final class WindowPages {
                             powerW.orElse(first.powerW()), pullbackSPerCm.orElse(first.pullbackSPerCm()), reach())
                     .moved(move, reach());
             Optional<SegmentWindow> window = map.isPresent()
-                    ? Optional.of(windows.of(caseFile, segment, technique))
-                    : windows.known(caseFile, segment, technique);
+                    ? Optional.of(windows.of(new Key(caseFile, segment, technique)))
+                    : windows.known(new Key(caseFile, segment, technique));
             form = Optional.of(new WindowPage.Form(
                     starts(outline),
                     typed.powerW(),
@@ -120,7 +126,7 @@ final class WindowPages {
             Authentication who) {
         CaseFile caseFile = opened(caseRef, who);
         TypedSetting typed = TypedSetting.of(powerW, pullbackSPerCm, reach());
-        return map(windows.of(caseFile, segment, technique), typed)
+        return map(windows.of(new Key(caseFile, segment, technique)), typed)
                 .map(found -> pages.written("window-map.jte", found))
                 .orElseThrow(() -> new NotThere("map"));
     }

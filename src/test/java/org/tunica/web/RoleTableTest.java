@@ -64,6 +64,8 @@ class RoleTableTest {
                     "GET /cases/{caseRef}/window/{segment}/{technique}/map",
                     "/cases/none/window/L1/laser-1470-radial/map",
                     CASES),
+            row("GET /cases/{caseRef}/plan", "/cases/none/plan", CASES),
+            row("POST /cases/{caseRef}/plan", "/cases/none/plan", SPECIALIST),
             row("POST /api/advice", "/api/advice", CLINICAL),
             row("POST /api/plan", "/api/plan", CLINICAL),
             row("GET /api/cases", "/api/cases", CASES),
