@@ -7,6 +7,7 @@ import org.tunica.Tunica;
 import org.tunica.plan.Advice;
 import org.tunica.releases.Engines;
 import org.tunica.releases.Shadow;
+import org.tunica.session.SessionPlan;
 
 /** The rules a command runs, and the place they came from while it is open. */
 final class Consulted implements AutoCloseable {
@@ -45,6 +46,22 @@ final class Consulted implements AutoCloseable {
     void tell(PrintWriter err) {
         engine.notices().forEach(err::println);
         err.flush();
+    }
+
+    /**
+     * A plan somebody brought. What its file says of its rules is believed only when those rules are at hand as a signed
+     * release; else it is called a draft.
+     */
+    SessionPlan vouched(SessionPlan plan, PrintWriter err) {
+        if (plan.release().state() == Advice.Release.State.DRAFT
+                || plan.release().equals(tunica().release())) {
+            return plan;
+        }
+        err.println("The plan says its rules were " + plan.release().version()
+                + " and in force. That release is not at hand"
+                + " here, so the note says DRAFT; give --data, and --as-of where another is in force now.");
+        err.flush();
+        return plan.asDraft();
     }
 
     /** After the answer was given: the next release is asked silently, if one runs as a shadow. */

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import org.tunica.paper.Document;
 import org.tunica.plan.Advice;
+import org.tunica.session.SessionPlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,6 +61,9 @@ final class NoteCommand implements Callable<Integer> {
     private Optional<String> out = Optional.empty();
 
     @Mixin
+    private RulesInUse rules = new RulesInUse();
+
+    @Mixin
     private TextWidth width = new TextWidth();
 
     @Spec
@@ -78,16 +82,24 @@ final class NoteCommand implements Callable<Integer> {
         Optional<OutputFile> target = out.map(OutputFile::replacing);
         byte[] plan = InputFile.read(planFile);
         byte[] delivered = InputFile.read(deliveredFile);
-        Tunica tunica = Tunica.shipped();
+        try (Consulted consulted = rules.open()) {
+            write(consulted, plan, delivered, target);
+        }
+        return 0;
+    }
+
+    private void write(Consulted consulted, byte[] planned, byte[] delivered, Optional<OutputFile> target) {
+        Tunica tunica = consulted.tunica();
+        SessionPlan plan = consulted.vouched(
+                tunica.readPlan(planFile, planned), spec.commandLine().getErr());
         Document page = tunica.treatments()
-                .note(tunica.readPlan(planFile, plan), tunica.treatments().readDelivered(deliveredFile, delivered))
+                .note(plan, tunica.treatments().readDelivered(deliveredFile, delivered))
                 .page();
         if (target.isPresent()) {
             target.get().write(bytes(tunica, page));
         } else {
             spec.commandLine().getOut().print(text(tunica, page));
         }
-        return 0;
     }
 
     private byte[] bytes(Tunica tunica, Document page) {

@@ -46,6 +46,12 @@ final class ReplayCommand implements Callable<Integer> {
             description = "The release it is held against (default: the one shipped with the program).")
     private Optional<String> against = Optional.empty();
 
+    @Option(
+            names = "--data",
+            paramLabel = "FOLDER",
+            description = "Hold it against the release in force there (a folder, or a jdbc:postgresql: URL).")
+    private Optional<String> place = Optional.empty();
+
     @Option(names = "--cases", paramLabel = "FOLDER", description = "The past cases of a case base.")
     private Optional<String> folder = Optional.empty();
 
@@ -95,24 +101,37 @@ final class ReplayCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         check();
-        Tunica before = against.map(ReplayCommand::release).orElseGet(Tunica::shipped);
-        Replays replays = before.against(release(draft));
-        Optional<Path> place = work.map(ReplayCommand::path)
-                .or(() -> folder.map(cases -> path(cases).resolve(WORK)));
         if (place.isEmpty()) {
-            print(replays, replayed(before, replays, Optional.empty()));
+            replay(against.map(ReplayCommand::release).orElseGet(Tunica::shipped));
             return 0;
         }
-        try (WorkFolder kept = WorkFolder.of(place.get())) {
-            print(replays, replayed(before, replays, Optional.of(kept)));
+        try (Consulted inForce = Consulted.at(place.get(), Optional.empty())) {
+            inForce.tell(spec.commandLine().getErr());
+            replay(inForce.tunica());
         }
         return 0;
+    }
+
+    private void replay(Tunica before) {
+        Replays replays = before.against(release(draft));
+        Optional<Path> workPlace = work.map(ReplayCommand::path)
+                .or(() -> folder.map(cases -> path(cases).resolve(WORK)));
+        if (workPlace.isEmpty()) {
+            print(replays, replayed(before, replays, Optional.empty()));
+            return;
+        }
+        try (WorkFolder kept = WorkFolder.of(workPlace.get())) {
+            print(replays, replayed(before, replays, Optional.of(kept)));
+        }
     }
 
     private void check() {
         TextWidth.check(width, spec);
         if (folder.isEmpty() && invented.isEmpty() && !demo) {
             throw new ParameterException(spec.commandLine(), "Say which cases: --cases, --invented or --demo");
+        }
+        if (place.isPresent() && against.isPresent()) {
+            throw new ParameterException(spec.commandLine(), "Say --data or --against, not both");
         }
         if (threads < 1) {
             throw new ParameterException(spec.commandLine(), "--threads must be 1 or more, is " + threads);

@@ -6,11 +6,17 @@ import org.tunica.casefile.Segment;
 
 /** The schematic leg as SVG: two views side by side, each segment as thick as it is wide, with its words. */
 final class LegDrawing {
-    private static final double VIEW = 460;
+    /** How large the corners below are drawn: so that the words beside them, which do not shrink, can be read. */
+    private static final double SCALE = 0.62;
+
+    private static final double VIEW = 444;
     private static final double LEG = 200;
-    private static final double HEIGHT = 680;
-    private static final double LABELS = 204;
+    private static final double HEIGHT = 464;
+    private static final double LABELS = 130;
     private static final double LEAST_GAP = 34;
+
+    /** Room above the leg for the name of the view. */
+    private static final double TITLE = 16;
 
     /** Pixels a millimetre of lumen is drawn wide. */
     private static final double PX_PER_MM = 1.1;
@@ -23,7 +29,7 @@ final class LegDrawing {
 
     private static final Svg.Look SIGN = Svg.Look.outlined("sign", "none", "#AAAAAA");
 
-    /** Corners of a right leg from the front, its inner side to the right, in pixels. */
+    /** Corners of a right leg from the front, its inner side to the right, in pixels before scaling. */
     private static final double[][] OUTLINE = {
         {30, 24},
         {26, 90},
@@ -56,9 +62,16 @@ final class LegDrawing {
 
     String svg() {
         String says = "Schematic " + map.side() + " leg. " + String.join(" ", map.sentences());
-        return Svg.of("leg-map", 2 * VIEW, HEIGHT, says, svg -> {
-            view(svg, 0, "from the front", segments(false));
-            view(svg, VIEW, "from behind", segments(true));
+        List<Segment> before = segments(false);
+        List<Segment> behind = segments(true);
+        boolean both = !before.isEmpty() && !behind.isEmpty();
+        return Svg.of("leg-map", both ? 2 * VIEW : VIEW, HEIGHT, says, svg -> {
+            if (!before.isEmpty()) {
+                view(svg, 0, "from the front", before);
+            }
+            if (!behind.isEmpty()) {
+                view(svg, both ? VIEW : 0, "from behind", behind);
+            }
             svg.text(
                     "note",
                     Svg.Anchor.START,
@@ -94,14 +107,14 @@ final class LegDrawing {
             path.append(path.length() == 0 ? "M" : "L")
                     .append(Svg.px(x(point.x(), left, mirrored)))
                     .append(' ')
-                    .append(Svg.px(point.y()));
+                    .append(Svg.px(y(point.y())));
         }
         boolean known = segment.lumenDiameterMm().isPresent();
         double width = known ? segment.lumenDiameterMm().getAsDouble() * PX_PER_MM : UNKNOWN_WIDTH;
         svg.path(known ? VEIN : VEIN_UNKNOWN, path.toString(), width);
         LegPath.Point at = middle(segment);
-        double y = Math.max(at.y(), free + LEAST_GAP);
-        svg.line(LEADER, x(at.x(), left, mirrored), at.y(), left + LABELS - 4, y - 4);
+        double y = Math.max(y(at.y()), free + LEAST_GAP);
+        svg.line(LEADER, x(at.x(), left, mirrored), y(at.y()), left + LABELS - 4, y - 4);
         svg.text("segment", Svg.Anchor.START, left + LABELS, y, map.label(segment));
         svg.text("choice", Svg.Anchor.START, left + LABELS, y + 15, map.says().getOrDefault(segment.ref(), ""));
         return y;
@@ -113,7 +126,11 @@ final class LegDrawing {
     }
 
     private static double x(double x, double left, boolean mirrored) {
-        return left + (mirrored ? LEG - x : x);
+        return left + SCALE * (mirrored ? LEG - x : x);
+    }
+
+    private static double y(double y) {
+        return SCALE * y + TITLE;
     }
 
     /** The outline of a right leg from the front, its inner side to the right: round curves through the corners' middles. */
@@ -123,8 +140,8 @@ final class LegDrawing {
         for (int i = 0; i <= corners; i++) {
             double[] at = OUTLINE[i % corners];
             double[] next = OUTLINE[(i + 1) % corners];
-            String between = Svg.px(x((at[0] + next[0]) / 2, left, mirrored)) + " " + Svg.px((at[1] + next[1]) / 2);
-            path.append(i == 0 ? "M" : "Q" + Svg.px(x(at[0], left, mirrored)) + " " + Svg.px(at[1]) + " ")
+            String between = Svg.px(x((at[0] + next[0]) / 2, left, mirrored)) + " " + Svg.px(y((at[1] + next[1]) / 2));
+            path.append(i == 0 ? "M" : "Q" + Svg.px(x(at[0], left, mirrored)) + " " + Svg.px(y(at[1])) + " ")
                     .append(between);
         }
         return path.append('Z').toString();
@@ -136,7 +153,8 @@ final class LegDrawing {
         String to = Svg.px(x(118, left, mirrored)) + " ";
         String middle = Svg.px(x(98, left, mirrored)) + " ";
         return behind
-                ? "M" + from + "334Q" + middle + "342 " + to + "334"
-                : "M" + from + "326Q" + middle + "296 " + to + "326Q" + middle + "362 " + from + "326Z";
+                ? "M" + from + Svg.px(y(334)) + "Q" + middle + Svg.px(y(342)) + " " + to + Svg.px(y(334))
+                : "M" + from + Svg.px(y(326)) + "Q" + middle + Svg.px(y(296)) + " " + to + Svg.px(y(326)) + "Q" + middle
+                        + Svg.px(y(362)) + " " + from + Svg.px(y(326)) + "Z";
     }
 }

@@ -14,6 +14,7 @@ final class StripDrawing {
     private static final double ROW = 62;
     private static final double BAND = 28;
     private static final double BAR = 12;
+    private static final double TICK = 2.5;
     private static final double FOOT = 26;
     private static final String INK = "#222222";
 
@@ -27,7 +28,6 @@ final class StripDrawing {
     private static final Svg.Look REACHED = Svg.Look.outlined("reached", "#9CCBE8", "#0072B2");
     private static final Svg.Look LATER = Svg.Look.dashed("later", "#0072B2", "5 3");
     private static final Svg.Look SPREAD = Svg.Look.outlined("spread", "none", INK);
-    private static final Svg.Look RIM = Svg.Look.outlined("rim", "none", "#FFFFFF");
     private static final Svg.Look RULER = Svg.Look.outlined("ruler", "none", INK);
     private static final Svg.Look GRID = Svg.Look.dashed("grid", "#BBBBBB", "1 4");
     private static final Svg.Look NERVE = Svg.Look.outlined("nerve", "#F0E442", INK);
@@ -122,14 +122,13 @@ final class StripDrawing {
         Svg.Look look = row.family() == Family.HEAT ? DEAD : REACHED;
         row.atOnce().ifPresent(reach -> svg.box(look, x(0), y, x(reach.middleMm()) - x(0), BAR));
         row.later().ifPresent(reach -> svg.box(LATER, x(0), y - 3, x(reach.middleMm()) - x(0), BAR + 6));
-        row.atOnce().filter(Reach::spreads).ifPresent(reach -> whisker(svg, reach, y + BAR / 2));
+        row.atOnce().filter(Reach::spreads).ifPresent(reach -> whisker(svg, reach, y + BAR + 4));
     }
 
-    /** With a light rim, to be seen on the dark bar as well. */
+    /** Below the bar, where nothing dark hides it. */
     private void whisker(Svg svg, Reach reach, double y) {
-        String path = "M" + Svg.px(x(reach.lowMm())) + " " + Svg.px(y - 4) + "v8m0 -4H" + Svg.px(x(reach.highMm()))
-                + "m0 -4v8";
-        svg.path(RIM, path, 3.6);
+        String path = "M" + Svg.px(x(reach.lowMm())) + " " + Svg.px(y - TICK) + "v" + Svg.px(2 * TICK) + "m0 "
+                + Svg.px(-TICK) + "H" + Svg.px(x(reach.highMm())) + "m0 " + Svg.px(-TICK) + "v" + Svg.px(2 * TICK);
         svg.path(SPREAD, path, 1.4);
     }
 

@@ -1,12 +1,9 @@
 package org.tunica.fhir;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.tunica.Tunica;
+import org.tunica.casefile.Sha256;
 import org.tunica.plan.Advice;
 import org.tunica.plan.AdviceSoFar;
 import org.tunica.plan.OptionAdvice;
@@ -20,13 +17,14 @@ final class Trace {
     private final Translated read;
     private final AdviceSoFar soFar;
     private final Advice advice;
+    /** The same advice has the same one, whatever the card is called. */
     private final String fingerprint;
 
     Trace(Tunica tunica, Translated read, AdviceSoFar soFar) {
         this.read = read;
         this.soFar = soFar;
         this.advice = soFar.advice();
-        this.fingerprint = fingerprint(tunica.toJson(advice));
+        this.fingerprint = Sha256.of(tunica.toJson(advice));
     }
 
     ObjectNode of(List<SegmentAdvice> segments) {
@@ -75,17 +73,5 @@ final class Trace {
         option.reasons().forEach(reason -> rules.add(reason.rule()));
         option.cautions().forEach(reason -> rules.add(reason.rule()));
         option.needs().forEach(reason -> rules.add(reason.rule()));
-    }
-
-    /** The same advice has the same fingerprint whatever the card is called. */
-    private static String fingerprint(String advice) {
-        try {
-            byte[] json = advice.getBytes(StandardCharsets.UTF_8);
-            return "sha256:"
-                    + HexFormat.of()
-                            .formatHex(MessageDigest.getInstance("SHA-256").digest(json));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

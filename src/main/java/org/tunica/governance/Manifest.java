@@ -3,6 +3,7 @@ package org.tunica.governance;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.tunica.casefile.Sha256;
 
 /**
  * What a release says of itself; its text is what people sign.
@@ -53,7 +54,7 @@ public record Manifest(
 
     /** Digest of the text: what a signature covers. */
     public String digest() {
-        return Digest.of(text());
+        return Sha256.of(text());
     }
 
     /**

@@ -61,7 +61,7 @@ public record ReleaseBuilder(String program, LocalDate today) {
     private static List<String> leftOut(Beside beside) {
         List<String> leftOut = new ArrayList<>();
         if (beside.parts().isEmpty()) {
-            leftOut.add(ReleaseFiles.PARTS + ": the program was run from its source, which has no list of its parts");
+            leftOut.add(ReleaseFiles.PARTS + ": this program was built without the list of its parts (profile parts)");
         }
         if (beside.pages().keySet().stream().noneMatch(path -> path.startsWith("features/"))) {
             leftOut.add("features/: no scenarios stood beside the rules");

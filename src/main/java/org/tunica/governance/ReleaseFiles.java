@@ -8,6 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.casefile.Sha256;
 import org.tunica.knowledge.Bundle;
 
 /** The files of a release by path, the manifest among them; signatures stand apart. Immutable. */
@@ -136,7 +137,7 @@ public final class ReleaseFiles {
     List<Manifest.Entry> entries() {
         return texts.entrySet().stream()
                 .filter(file -> !file.getKey().equals(MANIFEST))
-                .map(file -> new Manifest.Entry(file.getKey(), Digest.of(file.getValue())))
+                .map(file -> new Manifest.Entry(file.getKey(), Sha256.of(file.getValue())))
                 .toList();
     }
 }

@@ -7,6 +7,7 @@ import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.JsonText;
+import org.tunica.casefile.Sha256;
 
 /**
  * What a replay of a release over cases found, as the document {@code tunica-replay/1} it wrote. Here only its digest counts,
@@ -20,7 +21,7 @@ public record ReplayReport(String text) {
 
     /** Digest of the document: what somebody who acknowledges it signs. */
     public String digest() {
-        return Digest.of(text);
+        return Sha256.of(text);
     }
 
     /**
@@ -30,9 +31,9 @@ public record ReplayReport(String text) {
      * @throws FaultyInput when it is no replay, or one of other rules
      */
     public void mustBeOf(String rules) {
-        String draft = side("after");
+        String draft = side("draft");
         if (!draft.equals(rules)) {
-            throw fault("$.after.digest", "is " + draft + ": the replay was made of other rules than these, " + rules);
+            throw fault("$.draft.digest", "is " + draft + ": the replay was made of other rules than these, " + rules);
         }
     }
 
@@ -43,10 +44,10 @@ public record ReplayReport(String text) {
      * @throws FaultyInput when it was made against others
      */
     public void mustBeAgainst(String inForce) {
-        String other = side("before");
+        String other = side("against");
         if (!other.equals(inForce)) {
             throw fault(
-                    "$.before.digest",
+                    "$.against.digest",
                     "is " + other + ": the replay was made against other rules than those in force, " + inForce);
         }
     }

@@ -1,10 +1,7 @@
 package org.tunica.physics;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Set;
+import org.tunica.casefile.Sha256;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
 
@@ -14,13 +11,7 @@ import org.tunica.knowledge.Quantity;
  */
 record HeatFingerprint(Knowledge knowledge, Set<String> ids) {
     String digest() {
-        try {
-            MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
-            sha256.update(text().getBytes(StandardCharsets.UTF_8));
-            return "sha256:" + HexFormat.of().formatHex(sha256.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        return Sha256.of(text());
     }
 
     private String text() {

@@ -30,6 +30,11 @@ public record Advice(
             return state == State.ACTIVE ? "" : state.word().toUpperCase(Locale.ROOT);
         }
 
+        /** The same rules, of which nobody vouches that they were signed. */
+        public Release asDraft() {
+            return new Release(version, State.DRAFT, digest);
+        }
+
         /** Where a release stands; only an active one is signed. */
         public enum State implements Word {
             DRAFT,

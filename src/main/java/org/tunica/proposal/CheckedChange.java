@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.tunica.casefile.Sha256;
 import org.tunica.knowledge.ChangeRecord;
 import org.tunica.knowledge.RecordLists;
 import org.tunica.review.Difference;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.tunica.casefile.Sha256;
 
 /** The scenarios of a folder as texts by path, {@code features/...}; links are not followed. */
 final class ScenarioTexts {

@@ -51,6 +51,22 @@ public record SessionPlan(
         return new PlanReader(known).read(what, bytes);
     }
 
+    /** The same plan, of which nobody vouches that its rules were signed. */
+    public SessionPlan asDraft() {
+        return new SessionPlan(
+                format,
+                caseRef,
+                release.asDraft(),
+                caution,
+                caseFile,
+                sessions,
+                left,
+                proved,
+                points,
+                fewerSessions,
+                boundBy);
+    }
+
     /**
      * One session.
      *

@@ -2,6 +2,7 @@ package org.tunica.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -57,6 +58,18 @@ class NoteCommandTest {
         assertTrue(
                 run.out().contains("\n  3        8 cm    10 W   2.5 s/cm  25 J/cm *      200 J *   20 s *\n"),
                 run.out());
+    }
+
+    @Test
+    void aPlanThatCallsItsRulesSigned_isBelievedOnlyWhereThatReleaseIsAtHand() throws IOException {
+        String json = Files.readString(plan);
+        String claimed = json.replace("\"state\" : \"draft\"", "\"state\" : \"active\"");
+        assertNotEquals(json, claimed);
+        Files.writeString(plan, claimed);
+        Run run = note(DELIVERED);
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().startsWith("DRAFT. Procedure note"), run.out());
+        assertTrue(run.err().contains("That release is not at hand here"), run.err());
     }
 
     @ParameterizedTest

@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.tunica.knowledge.Bundle;
 
 /** A governance team of invented people at the command line, from the first key to the day a release is rolled back. */
 class ReleaseCommandTest {
@@ -77,6 +76,7 @@ class ReleaseCommandTest {
         assertEquals(then, out);
         assertTrue(err.contains("Release 1.0.0 is the one in force."), err);
 
+        noted();
         String zip = exported("release");
         done("release", "verify", zip, "--keys", keys());
         assertTrue(out.startsWith("Release 1.0.0 holds: "), out);
@@ -97,7 +97,7 @@ class ReleaseCommandTest {
         person("alma", "rule-author");
         Path replay = Files.writeString(folder.resolve("other.json"), "{\"format\":\"tunica-replay/1\"}");
         refused(
-                "$.after: must be given",
+                "$.draft: must be given",
                 "release",
                 "build",
                 "--data",
@@ -174,10 +174,8 @@ class ReleaseCommandTest {
     }
 
     private void build(String version) throws IOException {
-        String digest = Bundle.in(Path.of(".")).digest();
-        Path replay = Files.writeString(
-                folder.resolve("replay.json"),
-                "{\"format\":\"tunica-replay/1\",\"after\":{\"digest\":\"" + digest + "\"}}");
+        done("replay", "--draft", ".", "--data", data, "--demo", "--json");
+        Path replay = Files.writeString(folder.resolve("replay.json"), out);
         done(
                 "release",
                 "build",
@@ -196,6 +194,17 @@ class ReleaseCommandTest {
                 "2099-01-01",
                 "--replay",
                 replay.toString());
+    }
+
+    /** The note of a plan made in force says so where the release is kept, and is a draft anywhere else. */
+    private void noted() throws IOException {
+        String delivered = "knowledge/demo/delivered/straight-thigh-trunk.json";
+        done("plan", CASE, "--data", data, "--json");
+        String plan = Files.writeString(folder.resolve("plan.json"), out).toString();
+        done("note", plan, delivered, "--data", data);
+        assertFalse(out.contains("DRAFT"), out);
+        done("note", plan, delivered);
+        assertTrue(out.startsWith("DRAFT. "), out);
     }
 
     private String[] sign(String person, String post) {

@@ -25,7 +25,7 @@ class LegMapTest {
         assertTrue(
                 drawn.texts("text").contains("L1, 6.6 mm"), drawn.texts("text").toString());
         assertTrue(drawn.texts("text").contains("a first choice"));
-        assertTrue(drawn.texts("text").contains("LEFT leg, from behind"));
+        assertTrue(drawn.texts("text").contains("LEFT leg, from the front"));
         assertTrue(drawn.title().contains("a first choice"));
     }
 
@@ -47,7 +47,7 @@ class LegMapTest {
         double right = start(drawn(tree.copy().set("limbs.0.side", "right")));
         double left = start(drawn(tree.copy().set("limbs.0.side", "left")));
         assertTrue(right > left, right + " " + left);
-        assertEquals(200, right + left, 0.2);
+        assertEquals(0.62 * 200, right + left, 0.2);
     }
 
     @ParameterizedTest
@@ -63,6 +63,15 @@ class LegMapTest {
                 assertTrue(point.y() > 40 && point.y() < 650, vein + " " + level + " " + point);
             }
         }
+    }
+
+    @Test
+    void aViewWithoutSegmentsIsLeftOut() {
+        CaseTree tree =
+                CaseTree.soundLeg().set(SEGMENT + "vein", "great-saphenous").set(SEGMENT + "level", "thigh");
+        List<String> texts = drawn(tree).texts("text");
+        assertTrue(texts.stream().anyMatch(text -> text.endsWith("from the front")), texts.toString());
+        assertTrue(texts.stream().noneMatch(text -> text.endsWith("from behind")), texts.toString());
     }
 
     private static double stroke(CaseTree tree) {

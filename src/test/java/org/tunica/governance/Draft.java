@@ -82,7 +82,7 @@ final class Draft {
 
     static ReplayReport replay(Bundle bundle) {
         return new ReplayReport(
-                "{\"format\":\"tunica-replay/1\",\"after\":{\"digest\":\"" + bundle.digest() + "\"}}\n");
+                "{\"format\":\"tunica-replay/1\",\"draft\":{\"digest\":\"" + bundle.digest() + "\"}}\n");
     }
 
     Signature acknowledged() {

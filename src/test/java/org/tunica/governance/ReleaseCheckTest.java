@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.casefile.Sha256;
 import org.tunica.knowledge.Bundle;
 import org.tunica.signing.KeyRing;
 import org.tunica.signing.SigningRole;
@@ -79,7 +80,7 @@ class ReleaseCheckTest {
                 ReleaseFiles.MANIFEST,
                 old.text()
                         .replace(old.rules(), changed.digest())
-                        .replace(Digest.of("gap: 10 mm é\n"), Digest.of("gap: 1 mm é\n")));
+                        .replace(Sha256.of("gap: 10 mm é\n"), Sha256.of("gap: 1 mm é\n")));
         FaultyInput fault = refused(texts);
         assertTrue(
                 fault.getMessage().contains("clinical lead clara: was given for other bytes than these"),

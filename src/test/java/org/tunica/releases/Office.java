@@ -119,8 +119,8 @@ final class Office implements AutoCloseable {
         String before = versionInForce()
                 .map(inForce -> records.release(inForce).files().manifest().rules())
                 .orElse(RULES.digest());
-        ReplayReport replay = new ReplayReport("{\"format\":\"tunica-replay/1\",\"before\":{\"digest\":\"" + before
-                + "\"},\"after\":{\"digest\":\"" + bundle.digest() + "\"},\"of\":\"" + version + "\"}\n");
+        ReplayReport replay = new ReplayReport("{\"format\":\"tunica-replay/1\",\"against\":{\"digest\":\"" + before
+                + "\"},\"draft\":{\"digest\":\"" + bundle.digest() + "\"},\"of\":\"" + version + "\"}\n");
         return new ReleaseBuilder(PROGRAM.version(), today)
                 .build(intent, bundle, new ReleaseBuilder.Beside(replay, new TreeMap<>(), Optional.empty()));
     }
