@@ -109,7 +109,21 @@ class ArchitectureTest {
                     "governance",
                     "signing",
                     "store",
-                    "watching")));
+                    "accounts",
+                    "watching"),
+            arrow(
+                    "workroom",
+                    "front door",
+                    "casefile",
+                    "knowledge",
+                    "rules",
+                    "review",
+                    "proposal",
+                    "replay",
+                    "pastcases",
+                    "governance",
+                    "releases",
+                    "store")));
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");

@@ -68,8 +68,10 @@ public record Draft(WorkingCopy copy) {
             throw fault("change " + number(), "is " + opening().author() + "'s; its author alone edits it");
         }
         if (!PATH.matcher(path).matches()) {
-            throw fault(path, "is no name of a file here: lower-case letters, digits and hyphens under rules/, "
-                    + "knowledge/ or features/, with an ending");
+            throw fault(
+                    path,
+                    "is no name of a file here: lower-case letters, digits and hyphens under rules/, "
+                            + "knowledge/ or features/, with an ending");
         }
         if (!mark(text(path).orElse("")).equals(seen)) {
             throw fault(path, "was changed meanwhile, here or at the command line; look at it before you save");

@@ -94,14 +94,14 @@ public final class Workroom {
      * @throws FaultyInput when the data are in no folder, or the folder cannot be written
      */
     public synchronized Draft begin(String author, NewRecord first) {
-        Path folder = folder()
-                .orElseThrow(() -> fault(
-                        "folder",
-                        "the data are in a database, and a working copy needs a folder; begin the change at the"
-                                + " command line"));
+        Path folder = folder().orElseThrow(() -> fault(
+                "folder",
+                "the data are in a database, and a working copy needs a folder; begin the change at the"
+                        + " command line"));
         ChangeDesk.Start start = desk.start();
         String number = free(folder, start);
-        Opening opening = new Opening(number, author, start.release(), start.bundle().digest(), today());
+        Opening opening =
+                new Opening(number, author, start.release(), start.bundle().digest(), today());
         try {
             WorkingCopy copy = WorkingCopy.begin(
                     folder.resolve(number), start.bundle(), desk.scenarios(), opening, first.draft(number, today()));
