@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
+import org.tunica.frame.NotThere;
 import org.tunica.plan.Advice;
 import org.tunica.session.SessionPlan;
 import org.tunica.store.Actor;

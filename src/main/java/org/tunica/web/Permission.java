@@ -52,6 +52,14 @@ record Permission(HttpMethod method, String pattern, Set<Role> roles) {
         return new Permission(method, pattern, roles);
     }
 
+    /** Whether an address of the table is open to somebody with these authorities. */
+    static boolean opens(HttpMethod method, String pattern, Set<String> authorities) {
+        return OF_PEOPLE.stream()
+                .filter(permission -> permission.method().equals(method)
+                        && permission.pattern().equals(pattern))
+                .anyMatch(permission -> permission.allows(authorities));
+    }
+
     String[] authorities() {
         return roles.stream().map(Word::word).toArray(String[]::new);
     }

@@ -1,0 +1,11 @@
+package org.tunica.couch;
+
+import org.tunica.frame.Frame;
+import org.tunica.pages.AdviceView;
+
+/**
+ * The advice for a kept case.
+ *
+ * @param line which version it is of
+ */
+public record CasePage(Frame frame, CaseLine line, AdviceView advice) {}
