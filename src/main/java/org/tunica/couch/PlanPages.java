@@ -62,12 +62,9 @@ final class PlanPages {
         store.audit().note(reader.actor(), Act.VIEWED, new Subject("case", caseRef + "/" + kept.version()));
         List<KeptDocument> all = new ArrayList<>(store.documents().of(caseRef, DocumentKind.PLAN));
         Collections.reverse(all);
-        Optional<KeptDocument> asked = number.map(wanted -> all.stream()
-                .filter(one -> one.number() == wanted)
-                .findFirst()
-                .orElseThrow(() -> new NotThere("plan")));
-        SessionPlan plan = asked.map(this::read)
-                .orElseGet(() -> plans.of(tunica.readCase("case", bytes(kept.json()))));
+        Optional<KeptDocument> asked = number.map(wanted ->
+                all.stream().filter(one -> one.number() == wanted).findFirst().orElseThrow(() -> new NotThere("plan")));
+        SessionPlan plan = asked.map(this::read).orElseGet(() -> plans.of(tunica.readCase("case", bytes(kept.json()))));
         return pages.written(
                 "plan.jte",
                 new PlanPage(

@@ -13,8 +13,7 @@ import java.util.OptionalDouble;
  * @param origin where the limit comes from and how it stands
  * @param warning empty where nothing needs one
  */
-public record ShareBar(
-        String says, String amount, String limit, OptionalDouble taken, String origin, String warning) {
+public record ShareBar(String says, String amount, String limit, OptionalDouble taken, String origin, String warning) {
     private static final int WIDE = 240;
     private static final int LIMIT_AT = 200;
     private static final int HIGH = 18;
@@ -53,7 +52,8 @@ public record ShareBar(
                     x - 4,
                     x));
         }
-        return svg.append("<path d=\"M" + LIMIT_AT + ".5 0V" + HIGH + "\" stroke=\"currentColor\" stroke-width=\"2\"/></svg>")
+        return svg.append("<path d=\"M" + LIMIT_AT + ".5 0V" + HIGH
+                        + "\" stroke=\"currentColor\" stroke-width=\"2\"/></svg>")
                 .toString();
     }
 }

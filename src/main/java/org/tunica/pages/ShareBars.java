@@ -88,7 +88,9 @@ final class ShareBars {
 
     private ShareBar generators() {
         Set<String> kinds = new TreeSet<>();
-        session.steps().forEach(step -> knowledge.technique(step.technique()).generator().ifPresent(kinds::add));
+        session.steps()
+                .forEach(step ->
+                        knowledge.technique(step.technique()).generator().ifPresent(kinds::add));
         double most = knowledge.value(GENERATORS);
         return new ShareBar(
                 Shared.GENERATOR.says(),
@@ -117,7 +119,10 @@ final class ShareBars {
     }
 
     private String origin(String ids) {
-        return Arrays.stream(ids.split(", ")).filter(id -> !id.isEmpty()).map(this::one).collect(Collectors.joining("; "));
+        return Arrays.stream(ids.split(", "))
+                .filter(id -> !id.isEmpty())
+                .map(this::one)
+                .collect(Collectors.joining("; "));
     }
 
     private String one(String id) {

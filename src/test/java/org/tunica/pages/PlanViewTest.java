@@ -30,7 +30,9 @@ class PlanViewTest {
     void everySegmentStandsInASessionOrIsNamedAsLeft() {
         SessionPlan plan = plan(CaseTree.demo("both-legs-many-segments"));
         PlanView view = PlanView.of(plan, TUNICA.knowledge());
-        int steps = view.sessions().stream().mapToInt(session -> session.steps().size()).sum();
+        int steps = view.sessions().stream()
+                .mapToInt(session -> session.steps().size())
+                .sum();
         assertEquals(6, steps + view.left().size());
     }
 
@@ -67,6 +69,10 @@ class PlanViewTest {
         assertEquals("100 % of the most", full.full());
         assertTrue(over.svg().length() > full.svg().length());
         assertEquals("", new ShareBar("time", "90 min", "", OptionalDouble.empty(), "", "").svg());
-        assertEquals(List.of(), List.of(over, full).stream().filter(bar -> bar.svg().contains("style=")).toList());
+        assertEquals(
+                List.of(),
+                List.of(over, full).stream()
+                        .filter(bar -> bar.svg().contains("style="))
+                        .toList());
     }
 }
