@@ -98,7 +98,7 @@ class ArchitectureTest {
             arrow("store", "casefile"),
             arrow("accounts", "casefile", "store"),
             arrow("frame", "front door", "casefile", "plan", "store"),
-            arrow("couch", "front door", "casefile", "knowledge", "plan", "store", "pages", "frame"),
+            arrow("couch", "front door", "casefile", "knowledge", "plan", "store", "wording", "pages", "frame"),
             arrow(
                     "releases",
                     "front door",
