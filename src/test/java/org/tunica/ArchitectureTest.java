@@ -111,7 +111,21 @@ class ArchitectureTest {
                     "governance",
                     "signing",
                     "store",
-                    "watching")));
+                    "accounts",
+                    "watching"),
+            arrow(
+                    "workroom",
+                    "front door",
+                    "casefile",
+                    "knowledge",
+                    "rules",
+                    "review",
+                    "proposal",
+                    "replay",
+                    "pastcases",
+                    "governance",
+                    "releases",
+                    "store")));
 
     /** Where the web framework is known: what puts the server together, and what answers people with pages. */
     private static final String[] WITH_PAGES = {"org.tunica.web", "org.tunica.frame", "org.tunica.couch"};
