@@ -112,6 +112,7 @@ class ArchitectureTest {
                     "treatment",
                     "paper",
                     "store",
+                    "wording",
                     "pages",
                     "frame"),
             arrow(
