@@ -56,7 +56,7 @@ Feature: Who lets a release of rules into use?
 
     Scenario: nobody is given both posts
       When somebody is to be clinical lead and safety officer
-      Then that is refused: "two people sign"
+      Then that is refused: "one person would then sign for two"
 
   Rule: a signature covers what was seen and nothing else
 

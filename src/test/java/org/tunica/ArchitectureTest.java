@@ -49,7 +49,7 @@ class ArchitectureTest {
             arrow("sheet", "casefile", "knowledge", "plan", "paper"),
             arrow("picture", "casefile", "knowledge", "heat", "physics", "plan", "statistics"),
             arrow("drawing", "casefile", "knowledge", "plan", "wording"),
-            arrow("pages", "casefile", "knowledge", "plan", "wording", "drawing"),
+            arrow("pages", "casefile", "knowledge", "heat", "physics", "plan", "session", "wording", "drawing"),
             arrow("wording", "casefile", "knowledge", "rules", "plan"),
             arrow("invented", "casefile", "knowledge", "session", "treatment", "pastcases"),
             arrow("proposal", "casefile", "knowledge", "review", "rules", "signing"),
@@ -97,6 +97,24 @@ class ArchitectureTest {
             arrow("fhir", "front door", "casefile", "knowledge", "plan"),
             arrow("store", "casefile"),
             arrow("accounts", "casefile", "store"),
+            arrow("frame", "front door", "casefile", "plan", "store"),
+            arrow(
+                    "couch",
+                    "front door",
+                    "casefile",
+                    "knowledge",
+                    "heat",
+                    "physics",
+                    "plan",
+                    "picture",
+                    "drawing",
+                    "session",
+                    "treatment",
+                    "paper",
+                    "store",
+                    "wording",
+                    "pages",
+                    "frame"),
             arrow(
                     "releases",
                     "front door",
@@ -109,7 +127,24 @@ class ArchitectureTest {
                     "governance",
                     "signing",
                     "store",
-                    "watching")));
+                    "accounts",
+                    "watching"),
+            arrow(
+                    "workroom",
+                    "front door",
+                    "casefile",
+                    "knowledge",
+                    "rules",
+                    "review",
+                    "proposal",
+                    "replay",
+                    "pastcases",
+                    "governance",
+                    "releases",
+                    "store")));
+
+    /** Where the web framework is known: what puts the server together, and what answers people with pages. */
+    private static final String[] WITH_PAGES = {"org.tunica.web", "org.tunica.frame", "org.tunica.couch"};
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");
@@ -140,7 +175,15 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_web_framework_lives_in_web =
-            onlyIn("org.tunica.web", "jakarta..", "org.apache.catalina..", "io.micrometer..");
+            onlyIn("org.tunica.web", "org.apache.catalina..", "io.micrometer..");
+
+    @ArchTest
+    static final ArchRule requests_are_answered_in_web_and_pages = noClasses()
+            .that()
+            .resideOutsideOfPackages(WITH_PAGES)
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("jakarta..", "gg.jte..");
 
     @ArchTest
     static final ArchRule tokens_are_checked_in_callers = onlyIn("org.tunica.callers", "com.nimbusds..");
@@ -151,7 +194,8 @@ class ArchitectureTest {
     /** Its part for databases alone is at home in store. */
     @ArchTest
     static final ArchRule its_other_parts_live_in_web = noClasses()
-            .that(live("org.tunica.web"))
+            .that()
+            .resideOutsideOfPackages(WITH_PAGES)
             .should()
             .dependOnClassesThat(JavaClass.Predicates.resideInAPackage("org.springframework..")
                     .and(DescribedPredicate.not(JavaClass.Predicates.resideInAnyPackage(OF_DATABASES))));

@@ -13,6 +13,9 @@ import org.tunica.releases.SigningDesk;
 import org.tunica.releases.WatchDesk;
 import org.tunica.store.Actor;
 import org.tunica.store.Store;
+import org.tunica.workroom.ReleasePress;
+import org.tunica.workroom.Reviews;
+import org.tunica.workroom.Workroom;
 
 /** The releases of a place while a command looks at them. */
 final class OpenReleases implements AutoCloseable {
@@ -77,6 +80,14 @@ final class OpenReleases implements AutoCloseable {
 
     ChangeDesk changes() {
         return new ChangeDesk(store, engines());
+    }
+
+    ReleasePress press() {
+        return new ReleasePress(changes(), new Reviews(), Program.running(), clock);
+    }
+
+    Workroom workroom() {
+        return new Workroom(store, changes(), new Reviews(), clock);
     }
 
     /** Where a release stands, on one line. */

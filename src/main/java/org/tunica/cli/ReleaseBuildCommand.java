@@ -1,25 +1,17 @@
 package org.tunica.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.concurrent.Callable;
-import org.tunica.Tunica;
-import org.tunica.governance.ReleaseBuilder;
 import org.tunica.governance.ReleaseFiles;
 import org.tunica.governance.ReleaseIntent;
 import org.tunica.governance.ReplayReport;
 import org.tunica.governance.SemanticVersion;
 import org.tunica.knowledge.Bundle;
 import org.tunica.plan.Advice;
-import org.tunica.releases.Contents;
-import org.tunica.releases.Program;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -99,52 +91,13 @@ final class ReleaseBuildCommand implements Callable<Integer> {
         SemanticVersion number = SemanticVersion.of(version);
         ReleaseIntent intent = new ReleaseIntent(number, title, authors, changes, effectiveFrom, effectiveTo, reviewBy);
         try (OpenReleases open = OpenReleases.at(data.place())) {
-            LocalDate today = LocalDate.ofInstant(open.clock().instant(), ZoneOffset.UTC);
-            Program program = Program.running();
-            ReleaseFiles files = new ReleaseBuilder(program.version(), today)
-                    .build(
-                            intent,
-                            bundle,
-                            new ReleaseBuilder.Beside(
-                                    report, checked(open, bundle, contents(rules, bundle, today)), program.parts()));
+            ReleaseFiles files = open.press().of(intent, bundle, rules.features(), report);
             open.desk().keep(OpenReleases.BY, files);
             spec.commandLine().getOut().println(open.line(version));
             files.manifest()
                     .leftOut()
                     .forEach(left -> spec.commandLine().getOut().println("Not in it: " + left + "."));
-            tellWhatIsUnchecked(files);
         }
         return 0;
-    }
-
-    /** Beside the pages, each change as it was checked and handed in, for those who sign. */
-    private SortedMap<String, String> checked(OpenReleases open, Bundle bundle, SortedMap<String, String> pages) {
-        for (String change : changes) {
-            open.changes()
-                    .document(change, bundle.digest())
-                    .ifPresent(document -> pages.put(checksOf(change), document));
-        }
-        return pages;
-    }
-
-    private void tellWhatIsUnchecked(ReleaseFiles files) {
-        changes.stream()
-                .filter(change -> !files.texts().containsKey(checksOf(change)))
-                .forEach(change -> spec.commandLine()
-                        .getOut()
-                        .println("Not in it: " + checksOf(change) + ": no change " + change
-                                + " with exactly these rules was handed in here."));
-    }
-
-    private static String checksOf(String change) {
-        return "checks/" + change + ".json";
-    }
-
-    private static SortedMap<String, String> contents(RuleFolder rules, Bundle bundle, LocalDate today) {
-        try {
-            return Contents.of(Tunica.of(bundle), rules.features(), today);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -107,6 +108,19 @@ public final class WorkingCopy {
      */
     public Bundle after() {
         return Bundle.in(folder);
+    }
+
+    /**
+     * Writes one of its files whole, or leaves it as it was.
+     *
+     * @param path under {@code rules/}, {@code knowledge/} or {@code features/}
+     */
+    public void put(String path, String text) throws IOException {
+        Path file = folder.resolve(path);
+        Files.createDirectories(file.getParent());
+        Path fresh = Files.createTempFile(folder, "saving", null);
+        Files.writeString(fresh, text);
+        Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
     /** The folder of its scenarios, when there is one. */

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.tunica.accounts.RoleConflicts;
 import org.tunica.casefile.Fault;
+import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.signing.KnownKey;
 import org.tunica.signing.SigningRole;
@@ -36,12 +38,9 @@ public final class KeyDesk {
      * @throws FaultyInput when the roles do not go together
      */
     public User addPerson(Actor by, String name, Set<Role> roles) {
-        if (roles.containsAll(SIGNERS)) {
-            throw fault(name, "cannot be clinical lead and safety officer: two people sign");
-        }
-        if (roles.contains(Role.RULE_AUTHOR) && roles.stream().anyMatch(SIGNERS::contains)) {
-            throw fault(name, "cannot write rules and sign them");
-        }
+        Faults faults = new Faults();
+        RoleConflicts.of(roles).forEach(conflict -> faults.add(name, conflict));
+        faults.throwIfAny("person");
         return store.users().save(by, User.fresh(name, roles, ""));
     }
 

@@ -75,6 +75,12 @@ public final class ReleaseDesk {
         }
     }
 
+    /** Another release may have come into force since this one was replayed; nobody then knows what it changes. */
+    private void mustBeReplayedAgainst(String before, String version) {
+        String rules = records.release(before).files().manifest().rules();
+        new ReplayReport(records.release(version).files().text(ReleaseFiles.REPLAY)).mustBeAgainst(rules);
+    }
+
     private static void mustBeAbove(Optional<String> inForce, String version) {
         inForce.filter(other -> SemanticVersion.of(version).compareTo(SemanticVersion.of(other)) <= 0)
                 .ifPresent(other -> {
@@ -160,7 +166,9 @@ public final class ReleaseDesk {
             Story story = records.story(version);
             story.with(step(by, StepKind.ACTIVATED, from, "", Optional.empty()));
             records.verified(version).mustBeEffective(from);
-            mustBeAbove(records.timeline().inForceAt(from), version);
+            Optional<String> before = records.timeline().inForceAt(from);
+            mustBeAbove(before, version);
+            before.ifPresent(other -> mustBeReplayedAgainst(other, version));
             return write(by, version, step(by, StepKind.ACTIVATED, from, "", Optional.empty()));
         });
     }

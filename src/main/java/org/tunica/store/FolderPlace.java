@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Optional;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
@@ -41,6 +42,11 @@ record FolderPlace(Path folder) implements Place {
     @Override
     public boolean exists() {
         return Files.isRegularFile(folder.resolve(FILE));
+    }
+
+    @Override
+    public Optional<Path> ownFolder() {
+        return Optional.of(folder);
     }
 
     @Override

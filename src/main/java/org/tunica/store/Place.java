@@ -1,6 +1,8 @@
 package org.tunica.store;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 
@@ -37,6 +39,11 @@ interface Place {
 
     /** Whether anything could be there, so that a slip of the pen does not make an empty store. */
     boolean exists();
+
+    /** The folder it is, when it is one. */
+    default Optional<Path> ownFolder() {
+        return Optional.empty();
+    }
 
     /** Opens it; a folder is made when it is not there. */
     Connections connect();

@@ -12,6 +12,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Everything that is kept, in one place. Safe for several threads; close it at the end. */
 public final class Store implements AutoCloseable {
+    private final Place place;
     private final Connections connections;
     private final String schema;
     private final Clock clock;
@@ -26,7 +27,8 @@ public final class Store implements AutoCloseable {
     private final ReleaseShelf releases;
     private final AuditTrail audit;
 
-    private Store(Connections connections, String schema, Clock clock) {
+    private Store(Place place, Connections connections, String schema, Clock clock) {
+        this.place = place;
         this.connections = connections;
         this.schema = schema;
         this.clock = clock;
@@ -81,7 +83,7 @@ public final class Store implements AutoCloseable {
     static Store open(Place place, Clock clock) {
         Connections connections = connected(place);
         try {
-            return new Store(connections, Migrations.run(place.shown(), connections.pool()), clock);
+            return new Store(place, connections, Migrations.run(place.shown(), connections.pool()), clock);
         } catch (RuntimeException e) {
             connections.close();
             throw e;
@@ -152,6 +154,11 @@ public final class Store implements AutoCloseable {
                 return new Backup(manifest.at(), manifest.head(), found.auditRows() + found.keptRows());
             });
         }
+    }
+
+    /** The folder everything is in, when it is in one; what is kept beside belongs there, and is no part of a backup. */
+    public Optional<Path> folder() {
+        return place.ownFolder();
     }
 
     /** The cases. */

@@ -7,6 +7,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
 import org.tunica.Tunica;
+import org.tunica.frame.Pages;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Tells programs and their writers what can be asked over HTTP. */
@@ -41,6 +42,7 @@ final class ApiDocumentController {
     /** The same for people, in short. */
     @GetMapping(path = "/api", produces = HTML)
     String page(HttpServletRequest request) {
-        return pages.api(new ApiPage(pages.frame("What programs can ask", request), ApiDocument.lines(document())));
+        return pages.written(
+                "api.jte", new ApiPage(pages.frame("What programs can ask", request), ApiDocument.lines(document())));
     }
 }

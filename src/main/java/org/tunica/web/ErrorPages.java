@@ -10,6 +10,8 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import org.tunica.frame.Pages;
+import org.tunica.frame.SaysPage;
 
 /** What is answered when a request went wrong before or beside the controllers: by its status alone. */
 @RestController

@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.frame.NotThere;
 import org.tunica.releases.ChangeDesk;
 import org.tunica.releases.Engines;
 import org.tunica.releases.HandedIn;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.Authentication;
@@ -12,6 +13,8 @@ import org.springframework.security.core.GrantedAuthority;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import org.tunica.frame.Pages;
+import org.tunica.frame.SaysPage;
 
 /** Pages around signing in. */
 @RestController
@@ -38,22 +41,26 @@ final class PageController {
         }
         roles.retainAll(Permission.ROLES);
         boolean local = who.getPrincipal() instanceof LocalUser;
-        return pages.start(new StartPage(
-                pages.frame("What is here", request),
-                List.copyOf(roles),
-                Places.openTo(roles),
-                CasePages.openTo(roles),
-                local));
+        return pages.written(
+                "start.jte",
+                new StartPage(
+                        pages.frame("What is here", request),
+                        List.copyOf(roles),
+                        Places.openTo(roles),
+                        Permission.opens(HttpMethod.GET, "/cases/**", roles),
+                        local));
     }
 
     @GetMapping(path = "/sign-in", produces = HTML)
     String signIn(HttpServletRequest request, @RequestParam Optional<String> refused) {
         List<String> faults = refused.map(any -> List.of(REFUSED)).orElse(List.of());
-        return pages.signIn(new SignInPage(
-                pages.frame("Sign in", request),
-                faults,
-                settings.passwords(),
-                settings.hospital().isPresent()));
+        return pages.written(
+                "sign-in.jte",
+                new SignInPage(
+                        pages.frame("Sign in", request),
+                        faults,
+                        settings.passwords(),
+                        settings.hospital().isPresent()));
     }
 
     @GetMapping(path = "/signed-out", produces = HTML)

@@ -19,6 +19,8 @@ import org.tunica.accounts.LinkRefused;
 import org.tunica.accounts.UserNames;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.frame.Pages;
+import org.tunica.frame.SaysPage;
 import org.tunica.store.OutOfDate;
 
 /** Pages on which a password is set: by the link of the first start, by the link of an administrator, by oneself. */
@@ -145,7 +147,7 @@ final class PasswordController {
 
     private ResponseEntity<String> form(Function<List<String>, PasswordPage> page, List<String> faults) {
         HttpStatus status = faults.isEmpty() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT;
-        return ResponseEntity.status(status).body(pages.password(page.apply(faults)));
+        return ResponseEntity.status(status).body(pages.written("password.jte", page.apply(faults)));
     }
 
     private ResponseEntity<String> done(HttpServletRequest request, String says) {

@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.frame.NotThere;
 import org.tunica.store.OutOfDate;
 import org.tunica.store.StoreUnavailable;
 

@@ -15,6 +15,7 @@ import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.JsonText;
+import org.tunica.frame.NotThere;
 import org.tunica.governance.Manifest;
 import org.tunica.governance.ReleaseFiles;
 import org.tunica.governance.Story;

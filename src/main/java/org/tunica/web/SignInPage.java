@@ -1,6 +1,7 @@
 package org.tunica.web;
 
 import java.util.List;
+import org.tunica.frame.Frame;
 
 /**
  * The page to sign in.

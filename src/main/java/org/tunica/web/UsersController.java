@@ -19,6 +19,7 @@ import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 import org.tunica.accounts.Accounts;
 import org.tunica.accounts.GivenLink;
+import org.tunica.frame.NotThere;
 import org.tunica.store.Actor;
 import org.tunica.store.Store;
 import org.tunica.store.User;

@@ -5,6 +5,9 @@ import org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoCon
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.annotation.PropertySource;
+import org.tunica.couch.CouchConfiguration;
+import org.tunica.frame.PageRefusals;
+import org.tunica.frame.Pages;
 
 /** What the server is made of. */
 @Configuration(proxyBeanMethods = false)
@@ -17,14 +20,15 @@ import org.springframework.context.annotation.PropertySource;
     AuditController.class,
     BodyLimit.class,
     CallerRules.class,
-    CasePages.class,
     CasesController.class,
+    CouchConfiguration.class,
     DocumentsController.class,
     Doors.class,
     ErrorPages.class,
     GovernanceController.class,
     HookController.class,
     PageController.class,
+    PageRefusals.class,
     Pages.class,
     PasswordController.class,
     Problems.class,

@@ -19,7 +19,8 @@
  *   <li>A note bears the number of its record of delivery. It is kept as the page people read; the PDF is made from it.
  *   <li>The log is one JSON object a line and quotes nothing that was sent: {@link org.tunica.web.LogLines}. It tells the
  *       head of the audit trail at start and stop and once a day.
- *   <li>Pages are made of the templates in {@code src/main/jte}, which the build turns into classes of this package.
+ *   <li>Pages are made of the templates in {@code src/main/jte}, which the build turns into classes of this package; what they
+ *       share is in {@code frame}, and pages of one kind of reader have a package of their own, such as {@code couch}.
  * </ul>
  *
  * <p>Record systems ({@code /cds-services}, {@code /fhir}) stand apart from people: {@link RecordSystems} is what

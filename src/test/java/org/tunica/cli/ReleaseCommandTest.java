@@ -134,7 +134,7 @@ class ReleaseCommandTest {
         done("key", "withdraw", "--data", data, "--person", "alma", "--key", "k1", "--because", "lost");
         assertTrue(out.contains("Key k1 of alma: may sign as reviewer; withdrawn at 20"), out);
         refused(
-                "cannot be clinical lead and safety officer",
+                "clinical-lead and safety-officer cannot lie with one person",
                 "people",
                 "add",
                 "--data",

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.tunica.Contract;
 import org.tunica.Tunica;
+import org.tunica.couch.CaseLine;
 import org.tunica.fhir.HookSchema;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.tunica.Tunica;
+import org.tunica.couch.DemoCases;
 import org.tunica.knowledge.DemoFiles;
 import org.tunica.store.Act;
 import org.tunica.store.Engine;

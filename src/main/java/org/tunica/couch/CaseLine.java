@@ -1,4 +1,4 @@
-package org.tunica.web;
+package org.tunica.couch;
 
 import java.time.Instant;
 import java.util.List;
@@ -10,8 +10,9 @@ import org.tunica.store.KeptCase;
  *
  * @param invented whether nobody was ever like this
  */
-record CaseLine(String caseRef, long version, Instant at, String by, long auditNumber, boolean invented) {
-    static CaseLine of(KeptCase kept, boolean invented) {
+public record CaseLine(String caseRef, long version, Instant at, String by, long auditNumber, boolean invented) {
+    /** Of a version. */
+    public static CaseLine of(KeptCase kept, boolean invented) {
         return new CaseLine(
                 kept.caseRef(),
                 kept.version(),
@@ -26,5 +27,5 @@ record CaseLine(String caseRef, long version, Instant at, String by, long auditN
      *
      * @param next what to ask for as {@code before} to go on; absent at the end
      */
-    record Stretched(List<CaseLine> cases, Optional<Long> next) {}
+    public record Stretched(List<CaseLine> cases, Optional<Long> next) {}
 }

@@ -1,4 +1,4 @@
-package org.tunica.web;
+package org.tunica.frame;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -15,9 +15,15 @@ import org.tunica.Tunica;
 import org.tunica.plan.Advice;
 
 /** Writes pages from the templates, which were made into classes when the program was built. */
-final class Pages {
-    private final TemplateEngine engine = TemplateEngine.createPrecompiled(
-            null, ContentType.Html, Pages.class.getClassLoader(), Pages.class.getPackageName());
+public final class Pages {
+    /** What pages are sent as. */
+    public static final String HTML = "text/html;charset=UTF-8";
+
+    /** Where the build puts the classes it makes of the templates. */
+    private static final String TEMPLATES = "org.tunica.web";
+
+    private final TemplateEngine engine =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), TEMPLATES);
     private final String release;
 
     Pages(Tunica tunica) {
@@ -26,41 +32,25 @@ final class Pages {
                 + inUse.state().word().toUpperCase(Locale.ROOT);
     }
 
-    String signIn(SignInPage page) {
-        return written("sign-in.jte", page);
-    }
-
-    String password(PasswordPage page) {
-        return written("password.jte", page);
-    }
-
-    String says(SaysPage page) {
+    /** A page that says something and leads on. */
+    public String says(SaysPage page) {
         return written("says.jte", page);
     }
 
-    String start(StartPage page) {
-        return written("start.jte", page);
-    }
-
-    String api(ApiPage page) {
-        return written("api.jte", page);
-    }
-
-    String cases(CasesPage page) {
-        return written("cases.jte", page);
-    }
-
-    String advice(CasePage page) {
-        return written("advice.jte", page);
-    }
-
-    private String written(String template, Object page) {
+    /**
+     * A page.
+     *
+     * @param template its file in {@code src/main/jte}
+     * @param page what it shows
+     */
+    public String written(String template, Object page) {
         TemplateOutput output = new StringOutput();
         engine.render(template, page, output);
         return output.toString();
     }
 
-    Frame frame(String title, HttpServletRequest request) {
+    /** What stands on every page. */
+    public Frame frame(String title, HttpServletRequest request) {
         return new Frame(title, csrf(request), signedIn(), Advice.CAUTION, release);
     }
 

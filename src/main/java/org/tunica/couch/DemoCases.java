@@ -1,4 +1,4 @@
-package org.tunica.web;
+package org.tunica.couch;
 
 import java.nio.charset.StandardCharsets;
 import org.tunica.Tunica;
@@ -38,7 +38,7 @@ public final class DemoCases {
     }
 
     /** Whether a case was put in here, or made from one that was. */
-    static boolean invented(Cases cases, KeptCase kept) {
+    public static boolean invented(Cases cases, KeptCase kept) {
         KeptCase first =
                 kept.version() == 1 ? kept : cases.version(kept.caseRef(), 1).orElse(kept);
         return first.stamp().by().equals(INVENTED.id());

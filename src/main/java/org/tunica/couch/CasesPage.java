@@ -1,6 +1,7 @@
-package org.tunica.web;
+package org.tunica.couch;
 
 import java.util.List;
+import org.tunica.frame.Frame;
 
 /**
  * The list of kept cases, and where another one is put in.
@@ -10,4 +11,4 @@ import java.util.List;
  * @param text of a case that was sent and not saved, to be mended; empty at first
  * @param faults why it was not saved, each with its place
  */
-record CasesPage(Frame frame, List<CaseLine> cases, boolean mayWrite, String text, List<String> faults) {}
+public record CasesPage(Frame frame, List<CaseLine> cases, boolean mayWrite, String text, List<String> faults) {}

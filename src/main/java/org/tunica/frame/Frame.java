@@ -1,4 +1,4 @@
-package org.tunica.web;
+package org.tunica.frame;
 
 import java.util.Optional;
 
@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param caution the usual one
  * @param release of rules and knowledge in use, and where it stands
  */
-record Frame(String title, Csrf csrf, Optional<String> signedIn, String caution, String release) {
+public record Frame(String title, Csrf csrf, Optional<String> signedIn, String caution, String release) {
     /** The hidden field that tells a form of ours from one of somebody else. */
-    record Csrf(String name, String value) {}
+    public record Csrf(String name, String value) {}
 }

@@ -1,0 +1,105 @@
+package org.tunica.workroom;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.tunica.casefile.Fault;
+import org.tunica.casefile.FaultyInput;
+import org.tunica.knowledge.Bundle;
+import org.tunica.proposal.Opening;
+import org.tunica.proposal.WorkingCopy;
+
+/**
+ * A working copy as an author edits it: file by file, each saved against what was seen of it.
+ *
+ * @param copy the folder
+ */
+public record Draft(WorkingCopy copy) {
+    private static final Pattern PATH =
+            Pattern.compile("(rules|knowledge|features)/([a-z0-9][a-z0-9-]*/)*[a-z0-9][a-z0-9-]*(\\.[a-z0-9]+)+");
+
+    /** How it began. */
+    public Opening opening() {
+        return copy.opening();
+    }
+
+    /** The number of its record. */
+    public String number() {
+        return opening().number();
+    }
+
+    /** What it is about, as its record says; the number alone when the record cannot be read. */
+    public String title() {
+        try {
+            return copy.record().title();
+        } catch (FaultyInput e) {
+            return "change " + number();
+        }
+    }
+
+    /** Every file by path: rules, knowledge and scenarios. */
+    public SortedMap<String, String> texts() {
+        SortedMap<String, String> texts = new TreeMap<>(copy.after().texts());
+        texts.putAll(copy.scenarios());
+        return texts;
+    }
+
+    /** A file; empty when there is none of that name. */
+    public Optional<String> text(String path) {
+        return Optional.ofNullable(texts().get(path));
+    }
+
+    /**
+     * Saves a file.
+     *
+     * @param seen what {@link #mark} gave for the text that was seen; that of the empty text for a file that is new
+     * @throws FaultyInput when it was changed since, or cannot be a file of a working copy
+     */
+    public void save(String author, String path, String seen, String text) {
+        if (!opening().author().equals(author)) {
+            throw fault("change " + number(), "is " + opening().author() + "'s; its author alone edits it");
+        }
+        if (!PATH.matcher(path).matches()) {
+            throw fault(
+                    path,
+                    "is no name of a file here: lower-case letters, digits and hyphens under rules/, "
+                            + "knowledge/ or features/, with an ending");
+        }
+        if (!mark(text(path).orElse("")).equals(seen)) {
+            throw fault(path, "was changed meanwhile, here or at the command line; look at it before you save");
+        }
+        String lines = text.replace("\r\n", "\n");
+        if (!path.startsWith("features/")) {
+            Bundle.of(Map.of(path, lines)); // refuses what no bundle could hold
+        } else if (lines.getBytes(StandardCharsets.UTF_8).length > Bundle.LARGEST_FILE_BYTES) {
+            throw fault(path, "is larger than " + Bundle.LARGEST_FILE_BYTES + " bytes");
+        }
+        try {
+            copy.put(path, lines);
+        } catch (IOException e) {
+            throw fault(path, "cannot be written: " + e.getMessage());
+        }
+    }
+
+    /** A short name for a text, to tell whether it is still the same. */
+    public static String mark(String text) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static FaultyInput fault(String place, String says) {
+        return new FaultyInput("change", List.of(new Fault(place, says)));
+    }
+}
