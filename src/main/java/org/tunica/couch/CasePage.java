@@ -7,5 +7,6 @@ import org.tunica.pages.AdviceView;
  * The advice for a kept case.
  *
  * @param line which version it is of
+ * @param mayWrite whether the reader may change the case
  */
-public record CasePage(Frame frame, CaseLine line, AdviceView advice) {}
+public record CasePage(Frame frame, CaseLine line, boolean mayWrite, AdviceView advice) {}

@@ -84,7 +84,12 @@ final class CasePages {
         CaseFile caseFile = tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8));
         AdviceView advice = AdviceView.of(caseFile, tunica.advise(caseFile), tunica.knowledge());
         return pages.written(
-                "advice.jte", new CasePage(pages.frame("Case " + kept.caseRef(), request), line(kept), advice));
+                "advice.jte",
+                new CasePage(
+                        pages.frame("Case " + kept.caseRef(), request),
+                        line(kept),
+                        Reader.of(who).is(Role.SPECIALIST),
+                        advice));
     }
 
     private ResponseEntity<String> refused(

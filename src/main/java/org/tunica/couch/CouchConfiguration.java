@@ -5,5 +5,5 @@ import org.springframework.context.annotation.Import;
 
 /** Everything of these pages that answers requests. */
 @Configuration(proxyBeanMethods = false)
-@Import(CasePages.class)
+@Import({CaseFormPages.class, CasePages.class, PlanPages.class, WindowPages.class})
 public class CouchConfiguration {}

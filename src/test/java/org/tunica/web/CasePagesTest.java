@@ -7,44 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.tunica.CaseTree;
 import org.tunica.plan.Advice;
-import org.tunica.store.Role;
 
 /** The specialist's pages on a real server, by a plain client and in a real browser. */
+@ExtendWith(SharedClinic.class)
 class CasePagesTest {
-    private static final String SPECIALIST = "wren";
-
-    @TempDir
-    private static Path folder;
-
-    private static Clinic clinic;
-
-    @BeforeAll
-    static void open() {
-        clinic = Clinic.open(folder);
-        clinic.user(SPECIALIST, Role.SPECIALIST);
-        clinic.user("robin", Role.MEETING_MEMBER);
-    }
-
-    @AfterAll
-    static void close() {
-        clinic.close();
-    }
+    private final Clinic clinic = SharedClinic.clinic();
 
     @Test
     void aCasePutInIsAdvisedOnWithEveryReasonAndTheCaution() throws Exception {
-        Browser browser = clinic.signedIn(SPECIALIST);
+        Browser browser = clinic.signedIn(SharedClinic.SPECIALIST);
         HttpResponse<String> saved = browser.fillIn("/cases", Map.of("case", text("straight-thigh-trunk", "page-01")));
         assertEquals(303, saved.statusCode(), saved.body());
         assertEquals("/cases/page-01", saved.headers().firstValue("Location").orElseThrow());
@@ -60,7 +40,7 @@ class CasePagesTest {
 
     @Test
     void aFaultyCaseComesBackWholeWithEveryFaultAndItsPlace() throws Exception {
-        Browser browser = clinic.signedIn(SPECIALIST);
+        Browser browser = clinic.signedIn(SharedClinic.SPECIALIST);
         String faulty = new String(
                 CaseTree.demo("straight-thigh-trunk")
                         .set("caseRef", "page-02")
@@ -78,7 +58,7 @@ class CasePagesTest {
 
     @Test
     void aReferenceTakenIsToldAndNothingIsWrittenOver() throws Exception {
-        Browser browser = clinic.signedIn(SPECIALIST);
+        Browser browser = clinic.signedIn(SharedClinic.SPECIALIST);
         browser.fillIn("/cases", Map.of("case", text("accessory-trunk", "page-03")));
         HttpResponse<String> second = browser.fillIn("/cases", Map.of("case", text("pregnancy", "page-03")));
         assertEquals(422, second.statusCode());
@@ -88,20 +68,23 @@ class CasePagesTest {
 
     @Test
     void aCaseThatIsNotThereIsAPageThatSaysSo() throws Exception {
-        HttpResponse<String> answer = clinic.signedIn(SPECIALIST).get("/cases/none");
+        HttpResponse<String> answer = clinic.signedIn(SharedClinic.SPECIALIST).get("/cases/none");
         assertEquals(404, answer.statusCode());
         assertTrue(answer.body().contains("There is no such case here."), answer.body());
     }
 
     @Test
     void aMemberOfTheMeetingReadsButDoesNotWrite() throws Exception {
-        assertFalse(clinic.signedIn("robin").get("/cases").body().contains("<textarea"));
+        assertFalse(clinic.signedIn(SharedClinic.MEETING_MEMBER)
+                .get("/cases")
+                .body()
+                .contains("<textarea"));
     }
 
     @Test
     void theMainPathIsWalkedByKeyboardAndHindersNobody() throws Exception {
         try (Screen screen = Screen.at(URI.create("http://127.0.0.1:" + clinic.server.port()))) {
-            screen.signIn(SPECIALIST, Clinic.PASSWORD);
+            screen.signIn(SharedClinic.SPECIALIST, Clinic.PASSWORD);
             assertEquals(List.of(), screen.hindrances());
             screen.open("/cases");
             assertEquals(List.of(), screen.hindrances());

@@ -1,0 +1,135 @@
+package org.tunica.couch;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.tunica.casefile.Criterion;
+import org.tunica.casefile.UcumWords;
+import org.tunica.casefile.Word;
+import org.tunica.couch.Ask.Choice;
+import org.tunica.knowledge.GlossaryField;
+import org.tunica.knowledge.Knowledge;
+import org.tunica.knowledge.Measurement;
+import org.tunica.wording.SettingWords;
+
+/** The words of what the form asks: of knowledge/ where it has some, else of the form. */
+final class AskWords {
+    static final List<Choice> YES_NO = List.of(new Choice("true", "yes"), new Choice("false", "no"));
+
+    /** What is filled in seldom; it is folded away until it is. */
+    private static final Pattern RARE = Pattern.compile(".*SdMm|importance|room\\.costClasses\\..*"
+            + "|limbs\\.(anklePressureMmHg|toePressureMmHg|trunkIsMainOutflow)|limbs\\.segments\\.chosen");
+
+    /** Of what no rule asks under that name. */
+    private static final Map<String, String> OWN = Map.ofEntries(
+            Map.entry("caseRef", "name of the case here; no name of a person"),
+            Map.entry("importance", "what matters most to this patient, in order"),
+            Map.entry("room.devices", "devices of the room"),
+            Map.entry("room.sclerosants", "sclerosants in stock"),
+            Map.entry("room.sclerosants.drug", "drug"),
+            Map.entry("room.tumescent.chilled", "whether the tumescent mix is chilled"),
+            Map.entry("room.costClasses.low", "techniques that cost little here"),
+            Map.entry("room.costClasses.middling", "techniques that cost neither little nor much here"),
+            Map.entry("room.costClasses.high", "techniques that cost much here"),
+            Map.entry("limbs.side", "side"),
+            Map.entry("limbs.segments.ref", "name of the segment in the map"),
+            Map.entry("limbs.segments.nerve.name", "nearest nerve"),
+            Map.entry("limbs.segments.chosen", "technique a person has chosen already"));
+
+    private final Knowledge knowledge;
+
+    AskWords(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    Ask ask(String prefix, String field, Ask.Kind kind, Collection<Choice> choices, boolean required, List<Ask> row) {
+        String path = prefix + field;
+        Optional<Measurement> number =
+                Optional.ofNullable(knowledge.measurements().get(path));
+        return new Ask(
+                field,
+                path,
+                kind,
+                capital(number.map(Measurement::says).orElseGet(() -> says(path))),
+                number.map(one -> UcumWords.behind(one.range().unit()).strip()).orElse(""),
+                number.map(AskWords::range).orElse(""),
+                List.copyOf(choices),
+                required,
+                RARE.matcher(path).matches(),
+                row);
+    }
+
+    private static String range(Measurement number) {
+        return SettingWords.plain(number.range().min()) + " to "
+                + SettingWords.plain(number.range().max())
+                + UcumWords.behind(number.range().unit());
+    }
+
+    private String says(String path) {
+        String own = OWN.get(path);
+        return own != null
+                ? own
+                : glossary(path)
+                        .map(field -> field.noun().replaceFirst("^the ", ""))
+                        .orElseGet(() -> spaced(path.substring(path.lastIndexOf('.') + 1)));
+    }
+
+    /** The glossary names objects inside others in one word, or by the last word alone. */
+    private Optional<GlossaryField> glossary(String path) {
+        String subject = path.replaceFirst("^limbs\\.segments\\.", "segment.").replaceFirst("^limbs\\.", "limb.");
+        int dot = subject.indexOf('.');
+        if (dot < 0) {
+            return Optional.empty();
+        }
+        String of = subject.substring(0, dot + 1);
+        String[] names = subject.substring(dot + 1).split("\\.");
+        String joined = names[0]
+                + String.join(
+                        "", Arrays.stream(names).skip(1).map(AskWords::capital).toList());
+        return Stream.of(of + joined, of + names[names.length - 1])
+                .map(id -> knowledge.glossary().fields().get(id))
+                .filter(field -> field != null)
+                .findFirst();
+    }
+
+    /** A word of a closed list. */
+    Choice choice(Word word) {
+        return new Choice(
+                word.word(),
+                word instanceof Criterion criterion
+                        ? criterion.says()
+                        : word.word().replace('-', ' '));
+    }
+
+    /** The ids a list of that name may hold; empty where it holds a text. */
+    Collection<Choice> ids(String field) {
+        return switch (field.substring(field.lastIndexOf('.') + 1)) {
+            case "devices", "low", "middling", "high", "chosen" ->
+                knowledge.techniques().values().stream()
+                        .map(technique -> new Choice(technique.id(), technique.says()))
+                        .toList();
+            case "allergies" -> choices(knowledge.allergies());
+            case "conditions" -> choices(knowledge.conditions());
+            default -> List.of();
+        };
+    }
+
+    private static List<Choice> choices(Map<String, String> known) {
+        return known.entrySet().stream()
+                .map(entry -> new Choice(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private static String spaced(String name) {
+        return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    }
+}
