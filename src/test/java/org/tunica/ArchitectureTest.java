@@ -134,6 +134,7 @@ class ArchitectureTest {
                     "front door",
                     "casefile",
                     "knowledge",
+                    "plan",
                     "rules",
                     "review",
                     "proposal",

@@ -50,12 +50,12 @@ final class Desks implements AutoCloseable {
         return store;
     }
 
-    Instant now() {
+    Instant moment() {
         return clock.instant();
     }
 
     LocalDate today() {
-        return LocalDate.ofInstant(now(), ZoneOffset.UTC);
+        return LocalDate.ofInstant(moment(), ZoneOffset.UTC);
     }
 
     /** What is in force now, or the program's own rules. */

@@ -170,9 +170,9 @@ final class ReleaseActs {
         if (timeline.story(version).isEmpty()) {
             throw new NotThere("release");
         }
-        Optional<String> now = timeline.inForceAt(desks.now());
+        Optional<String> now = timeline.inForceAt(desks.moment());
         Optional<String> then =
-                act == ReleaseAct.ROLLBACK ? timeline.inForceWithout(version, desks.now()) : Optional.of(version);
+                act == ReleaseAct.ROLLBACK ? timeline.inForceWithout(version, desks.moment()) : Optional.of(version);
         return new ConfirmPage(
                 pages.frame(act.says() + ": release " + version, request),
                 act.says(),

@@ -54,8 +54,8 @@ final class ReleasePages {
         Timeline timeline = view.timeline();
         List<Story> stories = new ArrayList<>(timeline.stories());
         Collections.reverse(stories);
-        Optional<String> inForce = timeline.inForceAt(desks.now());
-        boolean back = inForce.flatMap(version -> timeline.inForceWithout(version, desks.now()))
+        Optional<String> inForce = timeline.inForceAt(desks.moment());
+        boolean back = inForce.flatMap(version -> timeline.inForceWithout(version, desks.moment()))
                 .isPresent();
         return pages.written(
                 "releases.jte",
@@ -65,13 +65,13 @@ final class ReleasePages {
                                 .orElse("No release is in force: every output says DRAFT."),
                         stories.stream()
                                 .flatMap(story -> story
-                                        .scheduledAt(desks.now())
+                                        .scheduledAt(desks.moment())
                                         .map(from ->
                                                 "Release " + story.version() + " comes into force at " + from + ".")
                                         .stream())
                                 .toList(),
                         timeline
-                                .shadowAt(desks.now())
+                                .shadowAt(desks.moment())
                                 .map(version -> "Release " + version + " runs silently beside.")
                                 .stream()
                                 .toList(),
@@ -157,14 +157,14 @@ final class ReleasePages {
 
     private List<ReleasePage.Act> acts(Story story, Manifest manifest, Reader reader, ReleaseView view) {
         return Arrays.stream(ReleaseAct.values())
-                .filter(act -> act.in(story.stateAt(desks.now())))
+                .filter(act -> act.in(story.stateAt(desks.moment())))
                 .filter(act -> act.hand().has(roles(reader)))
                 .filter(act -> act.hand() != ReleaseAct.Hand.AUTHOR
                         || manifest.authors().contains(reader.name()))
                 .filter(act -> act != ReleaseAct.ROLLBACK || view.inForce(story.version()))
                 .filter(act -> act != ReleaseAct.RETIREMENT || !view.inForce(story.version()))
-                .filter(act -> act != ReleaseAct.SHADOW || !story.shadowAt(desks.now()))
-                .filter(act -> act != ReleaseAct.SHADOW_END || story.shadowAt(desks.now()))
+                .filter(act -> act != ReleaseAct.SHADOW || !story.shadowAt(desks.moment()))
+                .filter(act -> act != ReleaseAct.SHADOW_END || story.shadowAt(desks.moment()))
                 .map(act -> new ReleasePage.Act(act.says(), PATH + story.version() + "/acts/" + act.word()))
                 .toList();
     }

@@ -39,7 +39,7 @@ final class ReleaseView {
         this.desks = desks;
         this.records = desks.records();
         this.timeline = records.timeline();
-        this.now = desks.now();
+        this.now = desks.moment();
     }
 
     Timeline timeline() {

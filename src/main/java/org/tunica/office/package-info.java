@@ -11,7 +11,7 @@
  * clinical lead or the safety officer refuses and rolls back, for either must be able to stop what does harm. A form that is
  * refused comes back with all that was typed.
  *
- * <p>May import the front door, {@code casefile}, {@code knowledge}, {@code rules}, {@code review}, {@code proposal}, {@code
+ * <p>May import the front door, {@code casefile}, {@code knowledge}, {@code plan}, {@code rules}, {@code review}, {@code proposal}, {@code
  * replay}, {@code watching}, {@code statistics}, {@code governance}, {@code signing}, {@code releases}, {@code workroom},
  * {@code store}, {@code frame}.
  */
