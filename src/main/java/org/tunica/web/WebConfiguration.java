@@ -8,6 +8,7 @@ import org.springframework.context.annotation.PropertySource;
 import org.tunica.couch.CouchConfiguration;
 import org.tunica.frame.PageRefusals;
 import org.tunica.frame.Pages;
+import org.tunica.meeting.MeetingConfiguration;
 
 /** What the server is made of. */
 @Configuration(proxyBeanMethods = false)
@@ -22,6 +23,7 @@ import org.tunica.frame.Pages;
     CallerRules.class,
     CasesController.class,
     CouchConfiguration.class,
+    MeetingConfiguration.class,
     DocumentsController.class,
     Doors.class,
     ErrorPages.class,
