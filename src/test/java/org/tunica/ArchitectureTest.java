@@ -160,7 +160,9 @@ class ArchitectureTest {
                     "store")));
 
     /** Where the web framework is known: what puts the server together, and what answers people with pages. */
-    private static final String[] WITH_PAGES = {"org.tunica.web", "org.tunica.frame", "org.tunica.couch", "org.tunica.meeting"};
+    private static final String[] WITH_PAGES = {
+        "org.tunica.web", "org.tunica.frame", "org.tunica.couch", "org.tunica.meeting"
+    };
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");

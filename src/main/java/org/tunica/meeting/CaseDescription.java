@@ -81,8 +81,8 @@ final class CaseDescription {
 
     /** Side in full, vein and level. */
     static String title(Limb limb, Segment segment) {
-        return segment.ref() + ": " + limb.side().word().toUpperCase(Locale.ROOT) + " leg, "
-                + spaced(segment.vein()) + ", " + spaced(segment.level());
+        return segment.ref() + ": " + limb.side().word().toUpperCase(Locale.ROOT) + " leg, " + spaced(segment.vein())
+                + ", " + spaced(segment.level());
     }
 
     private static void line(List<Block.Line> lines, String label, String text) {
@@ -113,7 +113,10 @@ final class CaseDescription {
     private static String ids(Optional<? extends Collection<String>> ids) {
         return ids.map(known -> known.isEmpty()
                         ? "none"
-                        : known.stream().sorted().map(id -> id.replace('-', ' ')).collect(Collectors.joining(", ")))
+                        : known.stream()
+                                .sorted()
+                                .map(id -> id.replace('-', ' '))
+                                .collect(Collectors.joining(", ")))
                 .orElse(UNKNOWN);
     }
 }

@@ -88,11 +88,7 @@ public record Decision(
     public record Dissent(String who, String says) {}
 
     static Decision of(
-            String meetingId,
-            String date,
-            Advice.Release release,
-            List<ForSegment> segments,
-            Parties parties) {
+            String meetingId, String date, Advice.Release release, List<ForSegment> segments, Parties parties) {
         return new Decision(
                 FORMAT,
                 meetingId,

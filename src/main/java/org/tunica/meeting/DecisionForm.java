@@ -63,10 +63,7 @@ final class DecisionForm {
             faults.add("Who sees to it: one name or initials must be given.");
         }
         return new Decision.Parties(
-                agreed,
-                dissent(),
-                owner.isEmpty() ? "" : owner.get(0),
-                Day.read("By when", text("due"), faults));
+                agreed, dissent(), owner.isEmpty() ? "" : owner.get(0), Day.read("By when", text("due"), faults));
     }
 
     private List<Decision.Dissent> dissent() {
@@ -87,16 +84,16 @@ final class DecisionForm {
     private Decision.ForSegment segment(SegmentAdvice advised) {
         String ref = advised.ref();
         String picked = text("decision-" + ref);
-        Optional<String> technique = picked.startsWith(TECHNIQUE)
-                ? Optional.of(picked.substring(TECHNIQUE.length()))
-                : Optional.empty();
+        Optional<String> technique =
+                picked.startsWith(TECHNIQUE) ? Optional.of(picked.substring(TECHNIQUE.length())) : Optional.empty();
         Optional<OptionAdvice> option = technique.flatMap(id -> offered(advised).stream()
                 .filter(one -> one.technique().equals(id))
                 .findFirst());
         Optional<Decision.Course> course = option.isPresent()
                 ? Optional.of(Decision.Course.TECHNIQUE)
                 : Arrays.stream(Decision.Course.values())
-                        .filter(one -> one != Decision.Course.TECHNIQUE && one.word().equals(picked))
+                        .filter(one ->
+                                one != Decision.Course.TECHNIQUE && one.word().equals(picked))
                         .findFirst();
         if (course.isEmpty()) {
             faults.add("Segment " + ref + ": what was decided must be picked.");
@@ -109,7 +106,8 @@ final class DecisionForm {
                 course.orElse(Decision.Course.OTHER),
                 option.map(OptionAdvice::technique),
                 option.map(OptionAdvice::says)
-                        .orElseGet(() -> course.map(one -> one.word().replace('-', ' ')).orElse("")),
+                        .orElseGet(() ->
+                                course.map(one -> one.word().replace('-', ' ')).orElse("")),
                 first.map(OptionAdvice::says).orElse(""),
                 why(ref, isFirst),
                 reason(ref, isFirst));

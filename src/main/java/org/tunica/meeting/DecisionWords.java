@@ -34,8 +34,12 @@ final class DecisionWords {
     }
 
     private static String segment(Decision.ForSegment one, String name, UnaryOperator<String> words) {
-        String first = one.firstInRank().isEmpty() ? "nothing could be ranked" : "first in rank was " + one.firstInRank();
-        String why = one.why() == Decision.Why.FIRST_IN_RANK ? "" : "; " + first + "; " + one.why().word().replace('-', ' ');
-        return name + ": " + one.says() + why + (one.reason().isEmpty() ? "" : ". Reason: " + words.apply(one.reason()));
+        String first =
+                one.firstInRank().isEmpty() ? "nothing could be ranked" : "first in rank was " + one.firstInRank();
+        String why = one.why() == Decision.Why.FIRST_IN_RANK
+                ? ""
+                : "; " + first + "; " + one.why().word().replace('-', ' ');
+        return name + ": " + one.says() + why
+                + (one.reason().isEmpty() ? "" : ". Reason: " + words.apply(one.reason()));
     }
 }

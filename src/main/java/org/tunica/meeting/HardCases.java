@@ -71,7 +71,8 @@ final class HardCases implements AutoCloseable {
             looked = new Found(true, signs(kept));
         } catch (RuntimeException e) {
             // what could not be looked at must not seem easy; the page of the case tells what failed
-            looked = new Found(true, List.of("The signs of this case could not be computed; somebody must look at it."));
+            looked =
+                    new Found(true, List.of("The signs of this case could not be computed; somebody must look at it."));
         }
         synchronized (found) {
             found.put(Version.of(kept), looked);

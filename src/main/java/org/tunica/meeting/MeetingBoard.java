@@ -116,16 +116,11 @@ public final class MeetingBoard {
     private Waiting waiting(KeptDocument document) {
         Referral referral = Referral.read(document.document().body());
         Optional<KeptDocument> decided = decisions(document.document().caseRef()).stream()
-                .filter(kept -> Decision.read(kept.document().body())
-                        .meetingId()
-                        .equals(referral.meetingId()))
+                .filter(kept ->
+                        Decision.read(kept.document().body()).meetingId().equals(referral.meetingId()))
                 .reduce((earlier, later) -> later);
         return new Waiting(
-                document.document().caseRef(),
-                document.document().caseVersion(),
-                referral,
-                document.stamp(),
-                decided);
+                document.document().caseRef(), document.document().caseVersion(), referral, document.stamp(), decided);
     }
 
     private static Origin origin(Advice.Release release) {

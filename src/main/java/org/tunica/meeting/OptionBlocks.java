@@ -41,12 +41,10 @@ final class OptionBlocks {
                         .map(OptionBlocks::row)
                         .toList()));
         notHere().ifPresent(blocks::add);
-        advice.options().stream()
-                .filter(option -> option.standing().ranked())
-                .forEach(option -> {
-                    blocks.add(new Block.Heading(option.says()));
-                    blocks.add(new Block.Points(lines(option)));
-                });
+        advice.options().stream().filter(option -> option.standing().ranked()).forEach(option -> {
+            blocks.add(new Block.Heading(option.says()));
+            blocks.add(new Block.Points(lines(option)));
+        });
         advice.firmness().ifPresent(firmness -> {
             blocks.add(new Block.Heading("How firm the order is"));
             blocks.add(new Block.Points(new FirmnessWords(knowledge, true)

@@ -58,10 +58,8 @@ final class PacketPages {
                         packets.version(waiting) != waiting.caseVersion(),
                         waiting.referral().date().orElse(""),
                         waiting.decided()
-                                .map(kept ->
-                                        DecisionWords.ofPacket(
-                                        Decision.read(kept.document().body()),
-                                        tunica.pastCases()::scrubbed))
+                                .map(kept -> DecisionWords.ofPacket(
+                                        Decision.read(kept.document().body()), tunica.pastCases()::scrubbed))
                                 .orElse(List.of())));
     }
 

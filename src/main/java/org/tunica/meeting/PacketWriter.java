@@ -41,7 +41,11 @@ final class PacketWriter {
         Advice advice = tunica.advise(named);
         NamelessCase nameless = tunica.pastCases().nameless(named, referral.meetingId());
         Optional<SimilarCases> similar = library.map(past -> tunica.likeness()
-                .similar(named, past, new SimilarRequest(Optional.empty(), SimilarRequest.usual().filter(), SIMILAR_LISTED)));
+                .similar(
+                        named,
+                        past,
+                        new SimilarRequest(
+                                Optional.empty(), SimilarRequest.usual().filter(), SIMILAR_LISTED)));
         List<Document.Section> sections = new ArrayList<>();
         sections.add(question(referral, advice));
         sections.add(new Document.Section("The case, without the person", List.of(CaseDescription.patient(nameless))));
@@ -85,19 +89,14 @@ final class PacketWriter {
         List<Block> blocks = new ArrayList<>();
         String words = tunica.pastCases().scrubbed(referral.question());
         blocks.add(new Block.Paragraph(
-                words.isEmpty()
-                        ? "No question in words, or none that may be shown without the person."
-                        : words));
+                words.isEmpty() ? "No question in words, or none that may be shown without the person." : words));
         if (!referral.reasons().isEmpty()) {
             blocks.add(new Block.Heading("Sent because"));
             blocks.add(new Block.Points(referral.reasons()));
         }
         List<String> signs = HardCases.signs(advice);
         blocks.add(new Block.Heading("Signs of a hard case, found by the rules"));
-        blocks.add(
-                signs.isEmpty()
-                        ? new Block.Paragraph("The rules find none.")
-                        : new Block.Points(signs));
+        blocks.add(signs.isEmpty() ? new Block.Paragraph("The rules find none.") : new Block.Points(signs));
         return new Document.Section("The question", blocks);
     }
 

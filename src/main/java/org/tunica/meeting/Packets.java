@@ -23,9 +23,7 @@ final class Packets {
     Packet of(Waiting waiting) {
         KeptCase kept = latest(waiting);
         return new PacketWriter(tunica, past.forCase(DemoCases.invented(store.cases(), kept)))
-                .of(
-                        tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8)),
-                        waiting.referral());
+                .of(tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8)), waiting.referral());
     }
 
     /** The version of the case a packet made now is of. */

@@ -143,8 +143,7 @@ final class QueuePages {
                                 waiting.referral().meetingId())
                         .caseFile())
                 .map(nameless -> nameless.limbs().stream()
-                        .flatMap(limb -> limb.segments().stream()
-                                .map(segment -> CaseDescription.title(limb, segment)))
+                        .flatMap(limb -> limb.segments().stream().map(segment -> CaseDescription.title(limb, segment)))
                         .toList())
                 .orElse(List.of());
         return new AgendaPage.Item(
@@ -152,10 +151,8 @@ final class QueuePages {
                 what,
                 waiting.referral().reasons(),
                 waiting.decided()
-                        .map(kept ->
-                                DecisionWords.ofPacket(
-                                        Decision.read(kept.document().body()),
-                                        tunica.pastCases()::scrubbed))
+                        .map(kept -> DecisionWords.ofPacket(
+                                Decision.read(kept.document().body()), tunica.pastCases()::scrubbed))
                         .orElse(List.of()));
     }
 }

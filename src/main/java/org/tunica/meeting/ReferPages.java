@@ -85,10 +85,7 @@ final class ReferPages {
                     .body(pages.written("refer.jte", page(kept, typed, faults, request)));
         }
         Waiting sent = board.send(
-                Reader.of(who).actor(),
-                kept,
-                tunica.release(),
-                Referral.of("", typed.question(), reasons, day));
+                Reader.of(who).actor(), kept, tunica.release(), Referral.of("", typed.question(), reasons, day));
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header("Location", "/meeting/packets/" + sent.referral().meetingId())
                 .build();

@@ -28,7 +28,8 @@ final class SimilarBlocks {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Past cases like it"));
         if (similar.isEmpty()) {
-            blocks.add(new Block.Paragraph("No past case has been released here yet, so there is none to compare with."));
+            blocks.add(
+                    new Block.Paragraph("No past case has been released here yet, so there is none to compare with."));
             return blocks;
         }
         SimilarCases found = similar.get();
@@ -38,20 +39,23 @@ final class SimilarBlocks {
             blocks.add(new Block.Paragraph(found.base()));
         }
         blocks.add(new Block.Paragraph(SimilarAdvice.SAYS));
-        found.segments().stream().filter(one -> one.ref().equals(ref)).findFirst().ifPresent(one -> {
-            blocks.add(nearest(one.similar()));
-            if (!one.similar().happened().isEmpty()) {
-                blocks.add(new Block.Points(one.similar().happened()));
-            }
-            one.whatHappened().ifPresent(happened -> blocks.addAll(happened(ref, happened)));
-        });
+        found.segments().stream()
+                .filter(one -> one.ref().equals(ref))
+                .findFirst()
+                .ifPresent(one -> {
+                    blocks.add(nearest(one.similar()));
+                    if (!one.similar().happened().isEmpty()) {
+                        blocks.add(new Block.Points(one.similar().happened()));
+                    }
+                    one.whatHappened().ifPresent(happened -> blocks.addAll(happened(ref, happened)));
+                });
         return blocks;
     }
 
     private Block nearest(SimilarAdvice advice) {
         if (advice.nearest().isEmpty()) {
-            return new Block.Paragraph("None of them is alike enough to be told: "
-                    + advice.tooLittleKnown() + " of " + advice.considered() + " have too little in common with it.");
+            return new Block.Paragraph("None of them is alike enough to be told: " + advice.tooLittleKnown() + " of "
+                    + advice.considered() + " have too little in common with it.");
         }
         return new Block.Table(
                 List.of("alike", "where", "wall; lumen; nerve", "treated with", "how it went"),
@@ -64,7 +68,8 @@ final class SimilarBlocks {
                 one.side().word() + " " + one.vein().word().replace('-', ' ') + ", "
                         + one.level().word().replace('-', ' ') + (one.invented() ? " INVENTED" : ""),
                 mm(one.relaxedWallMm()) + "; " + mm(one.relaxedLumenMm()) + "; " + mm(one.nerveGapMm()),
-                tunica.knowledge().technique(one.technique()).says() + (one.settings().isEmpty() ? "" : ", " + one.settings()),
+                tunica.knowledge().technique(one.technique()).says()
+                        + (one.settings().isEmpty() ? "" : ", " + one.settings()),
                 one.happened());
     }
 

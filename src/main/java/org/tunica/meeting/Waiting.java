@@ -13,8 +13,7 @@ import org.tunica.store.Stamp;
  * @param sent when and by whom it was sent, or its date set last
  * @param decided the decision; absent while there is none
  */
-record Waiting(
-        String caseRef, long caseVersion, Referral referral, Stamp sent, Optional<KeptDocument> decided) {
+record Waiting(String caseRef, long caseVersion, Referral referral, Stamp sent, Optional<KeptDocument> decided) {
     /** Whether it waits for a decision. */
     boolean open() {
         return decided.isEmpty() && !referral.withdrawn();
