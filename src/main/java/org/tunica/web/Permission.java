@@ -32,6 +32,8 @@ record Permission(HttpMethod method, String pattern, Set<Role> roles) {
             of(HttpMethod.GET, "/window.js", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),
             of(HttpMethod.POST, "/cases", Set.of(Role.SPECIALIST)),
             of(HttpMethod.POST, "/cases/*/plan", Set.of(Role.SPECIALIST)),
+            of(HttpMethod.POST, "/cases/*/plan/*/sessions/*/delivered", Set.of(Role.SPECIALIST)),
+            of(HttpMethod.POST, "/cases/*/follow-up", Set.of(Role.SPECIALIST)),
             of(HttpMethod.POST, "/cases/*/meeting", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),
             of(HttpMethod.GET, "/meeting/**", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),
             of(HttpMethod.POST, "/meeting/**", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),

@@ -72,6 +72,18 @@ class RoleTableTest {
             row("POST /cases/{caseRef}/edit", "/cases/none/edit", SPECIALIST),
             row("GET /cases/{caseRef}/meeting", "/cases/none/meeting", CASES),
             row("POST /cases/{caseRef}/meeting", "/cases/none/meeting", CASES),
+            row("GET /cases/{caseRef}/papers", "/cases/none/papers", CASES),
+            row("GET /cases/{caseRef}/sheet", "/cases/none/sheet", CASES),
+            row("GET /cases/{caseRef}/follow-up", "/cases/none/follow-up", CASES),
+            row("POST /cases/{caseRef}/follow-up", "/cases/none/follow-up", SPECIALIST),
+            row(
+                    "GET /cases/{caseRef}/plan/{number}/sessions/{session}/delivered",
+                    "/cases/none/plan/1/sessions/1/delivered",
+                    CASES),
+            row(
+                    "POST /cases/{caseRef}/plan/{number}/sessions/{session}/delivered",
+                    "/cases/none/plan/1/sessions/1/delivered",
+                    SPECIALIST),
             row("GET /meeting", "/meeting", CASES),
             row("GET /meeting/agenda/{date}", "/meeting/agenda/2026-12-01", CASES),
             row("GET /meeting/packets/{meetingId}", "/meeting/packets/none", CASES),
