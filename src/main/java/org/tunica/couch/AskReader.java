@@ -21,7 +21,8 @@ import org.tunica.couch.Ask.Choice;
  * @param written types that are records here and one text in the contract
  */
 record AskReader(AskWords words, Set<Class<?>> apart, Set<Class<?>> written) {
-    private static final Set<Class<?>> NUMBERS = Set.of(OptionalDouble.class, OptionalInt.class, double.class, int.class);
+    private static final Set<Class<?>> NUMBERS =
+            Set.of(OptionalDouble.class, OptionalInt.class, double.class, int.class);
 
     AskReader {
         apart = Set.copyOf(apart);

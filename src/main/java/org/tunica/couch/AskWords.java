@@ -93,7 +93,8 @@ final class AskWords {
 
     /** A stretch holds what the whole length holds, and every item of the severity score is graded alike. */
     private static String measured(String path) {
-        return path.replace("segments.stretches.", "segments.heat.").replaceFirst("^followup\\..*vcss(Before)?\\..*", "followup.vcss");
+        return path.replace("segments.stretches.", "segments.heat.")
+                .replaceFirst("^followup\\..*vcss(Before)?\\..*", "followup.vcss");
     }
 
     private static String range(Measurement number) {

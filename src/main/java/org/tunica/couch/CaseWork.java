@@ -90,8 +90,7 @@ public final class CaseWork {
         List<DeliveredSession> delivered = deliveredOf(caseRef);
         return delivered.isEmpty()
                 ? tunica.treatments().readTreated("plan", bytes(planned))
-                : TreatedPlan.of(
-                        tunica.readPlan("plan", bytes(planned)).caseFile(), delivered, tunica.knowledge());
+                : TreatedPlan.of(tunica.readPlan("plan", bytes(planned)).caseFile(), delivered, tunica.knowledge());
     }
 
     /** What was delivered, session by session; a record set right replaces the one before. */

@@ -8,7 +8,15 @@ import org.tunica.store.Store;
 
 /** Everything of these pages that answers requests. */
 @Configuration(proxyBeanMethods = false)
-@Import({CaseFormPages.class, CasePages.class, DeliveredPages.class, PaperPages.class, PlanPages.class, VisitPages.class, WindowPages.class})
+@Import({
+    CaseFormPages.class,
+    CasePages.class,
+    DeliveredPages.class,
+    PaperPages.class,
+    PlanPages.class,
+    VisitPages.class,
+    WindowPages.class
+})
 public class CouchConfiguration {
     @Bean
     PastLibrary pastLibrary(Tunica tunica, Store store) {

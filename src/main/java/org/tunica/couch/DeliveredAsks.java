@@ -22,8 +22,8 @@ record DeliveredAsks(List<Ask> head, List<Ask> segment) {
         return new DeliveredAsks(
                 reading.asks(DeliveredSession.class, "delivered.").stream()
                         .filter(ask -> !KNOWN.contains(ask.field()))
-                        .map(ask -> ask.rare(
-                                ask.field().startsWith("totals.") || RARE_OF_SESSION.contains(ask.field())))
+                        .map(ask ->
+                                ask.rare(ask.field().startsWith("totals.") || RARE_OF_SESSION.contains(ask.field())))
                         .toList(),
                 reading.asks(DeliveredSegment.class, "delivered.segments.").stream()
                         .filter(ask -> !KNOWN.contains(ask.field()))

@@ -79,8 +79,8 @@ final class DeliveredPages {
             Authentication who) {
         Planned planned = planned(caseRef, number, session);
         Typed typed = new Typed(fields);
-        TypedDelivery written = TypedDelivery.of(asks, planned.session(), caseRef, typed,
-                new Intended(planned.plan(), planned.session()).all());
+        TypedDelivery written = TypedDelivery.of(
+                asks, planned.session(), caseRef, typed, new Intended(planned.plan(), planned.session()).all());
         List<Fault> faults = new ArrayList<>(written.faults());
         if (faults.isEmpty()) {
             try {
@@ -104,9 +104,8 @@ final class DeliveredPages {
     private record Planned(String caseRef, long number, SessionPlan plan, SessionPlan.Session session) {}
 
     private Planned planned(String caseRef, long number, int session) {
-        KeptDocument kept = store.documents()
-                .one(caseRef, DocumentKind.PLAN, number)
-                .orElseThrow(() -> new NotThere("plan"));
+        KeptDocument kept =
+                store.documents().one(caseRef, DocumentKind.PLAN, number).orElseThrow(() -> new NotThere("plan"));
         SessionPlan plan = tunica.readPlan("plan", kept.document().body().getBytes(StandardCharsets.UTF_8));
         return new Planned(
                 caseRef,
@@ -120,8 +119,8 @@ final class DeliveredPages {
 
     private String page(Planned planned, Typed typed, List<Fault> faults, HttpServletRequest request) {
         Map<String, List<String>> open = new LinkedHashMap<>();
-        faults.forEach(
-                fault -> open.computeIfAbsent(fault.place(), place -> new ArrayList<>()).add(fault.says()));
+        faults.forEach(fault ->
+                open.computeIfAbsent(fault.place(), place -> new ArrayList<>()).add(fault.says()));
         FormFields fields = new FormFields(typed, open);
         List<EntryPage.Part> parts = new ArrayList<>();
         List<SessionPlan.Step> steps = planned.session().steps();
@@ -164,7 +163,8 @@ final class DeliveredPages {
                 fields.block(
                         path,
                         title,
-                        asks.segment(tunica.knowledge().technique(step.technique()).family())),
+                        asks.segment(
+                                tunica.knowledge().technique(step.technique()).family())),
                 List.of("Intended: " + step.says() + "."),
                 confirm,
                 !typed.text(confirm).isEmpty());

@@ -82,7 +82,9 @@ final class Intended {
     private static void number(Map<String, String> values, String field, OptionalDouble value) {
         if (value.isPresent()) {
             BigDecimal exact = BigDecimal.valueOf(value.getAsDouble());
-            values.put(field, exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString());
+            values.put(
+                    field,
+                    exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString());
         }
     }
 }

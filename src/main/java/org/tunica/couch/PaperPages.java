@@ -53,10 +53,7 @@ final class PaperPages {
     }
 
     private List<CasePapers.Way> sessions(String caseRef, KeptDocument plan) {
-        return tunica
-                .readPlan("plan", plan.document().body().getBytes(StandardCharsets.UTF_8))
-                .sessions()
-                .stream()
+        return tunica.readPlan("plan", plan.document().body().getBytes(StandardCharsets.UTF_8)).sessions().stream()
                 .map(session -> new CasePapers.Way(
                         "/cases/" + caseRef + "/plan/" + plan.number() + "/sessions/" + session.number() + "/delivered",
                         "Record what was delivered in session " + session.number() + " of plan " + plan.number()))

@@ -43,7 +43,8 @@ final class TypedVisit {
     static TypedVisit of(
             VisitAsks asks, String caseRef, Typed typed, List<TreatedSegment> treated, Optional<JsonNode> before) {
         ObjectNode tree = before.map(kept -> (ObjectNode) kept.deepCopy())
-                .orElseGet(() -> NODES.objectNode().put("format", FollowUp.FORMAT).put("caseRef", caseRef));
+                .orElseGet(
+                        () -> NODES.objectNode().put("format", FollowUp.FORMAT).put("caseRef", caseRef));
         TypedVisit made = new TypedVisit(asks, typed, treated, tree);
         Stream.of(Limb.Side.values()).forEach(made::limb);
         return made;
@@ -98,10 +99,13 @@ final class TypedVisit {
         for (int at : filled) {
             String ref = treated.get(at).ref();
             int there = 0;
-            while (there < list.size() && !list.get(there).path("ref").asString("").equals(ref)) {
+            while (there < list.size()
+                    && !list.get(there).path("ref").asString("").equals(ref)) {
                 there++;
             }
-            ObjectNode one = there < list.size() ? (ObjectNode) list.get(there) : list.addObject().put("ref", ref);
+            ObjectNode one = there < list.size()
+                    ? (ObjectNode) list.get(there)
+                    : list.addObject().put("ref", ref);
             written.object(
                     one,
                     asks.segment().stream()
@@ -171,7 +175,8 @@ final class TypedVisit {
         return places.entrySet().stream()
                 .filter(known -> path.startsWith(known.getKey()))
                 .findFirst()
-                .map(known -> written.field(known.getValue() + path.substring(known.getKey().length())))
+                .map(known -> written.field(
+                        known.getValue() + path.substring(known.getKey().length())))
                 .orElse(path);
     }
 }

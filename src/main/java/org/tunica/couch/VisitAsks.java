@@ -19,8 +19,7 @@ record VisitAsks(List<Ask> head, List<Ask> limb, List<Ask> segment) {
     private static final String VISITS = "followup.limbs.visits.";
 
     static VisitAsks of(Knowledge knowledge) {
-        AskReader reading =
-                new AskReader(new AskWords(knowledge), Set.of(FollowUp.Seen.class), Set.of(Ceap.class));
+        AskReader reading = new AskReader(new AskWords(knowledge), Set.of(FollowUp.Seen.class), Set.of(Ceap.class));
         List<Ask> visit = reading.asks(FollowUp.Visit.class, VISITS);
         return new VisitAsks(
                 visit.stream().filter(ask -> ask.field().equals(DAY)).toList(),

@@ -108,8 +108,7 @@ final class VisitPages {
         return kept.isEmpty()
                 ? Optional.empty()
                 : Optional.of(JsonText.parse(
-                        "follow-up",
-                        kept.get(kept.size() - 1).document().body().getBytes(StandardCharsets.UTF_8)));
+                        "follow-up", kept.get(kept.size() - 1).document().body().getBytes(StandardCharsets.UTF_8)));
     }
 
     private static Typed start(List<TreatedSegment> treated, Optional<JsonNode> before) {
@@ -118,15 +117,17 @@ final class VisitPages {
             String prefix = Intended.segment(at) + ".";
             TreatedSegment segment = treated.get(at);
             if (segment.deliveredLengthCm().isPresent()) {
-                fields.put(prefix + "treatedLengthCm", List.of(plain(segment.deliveredLengthCm().getAsDouble())));
+                fields.put(
+                        prefix + "treatedLengthCm",
+                        List.of(plain(segment.deliveredLengthCm().getAsDouble())));
             }
             before.ifPresent(kept -> kept.path("limbs")
                     .valueStream()
                     .flatMap(limb -> limb.path("treated").valueStream())
                     .filter(one -> one.path("ref").asString("").equals(segment.ref()))
                     .forEach(one -> List.of("treatedLengthCm", "closure")
-                            .forEach(field ->
-                                    fields.put(prefix + field, List.of(one.path(field).asString(""))))));
+                            .forEach(field -> fields.put(
+                                    prefix + field, List.of(one.path(field).asString(""))))));
         }
         return new Typed(fields);
     }
@@ -136,21 +137,18 @@ final class VisitPages {
     }
 
     private String page(
-            String caseRef,
-            List<TreatedSegment> treated,
-            Typed typed,
-            List<Fault> faults,
-            HttpServletRequest request) {
+            String caseRef, List<TreatedSegment> treated, Typed typed, List<Fault> faults, HttpServletRequest request) {
         Map<String, List<String>> open = new LinkedHashMap<>();
-        faults.forEach(
-                fault -> open.computeIfAbsent(fault.place(), place -> new ArrayList<>()).add(fault.says()));
+        faults.forEach(fault ->
+                open.computeIfAbsent(fault.place(), place -> new ArrayList<>()).add(fault.says()));
         FormFields fields = new FormFields(typed, open);
         FormBlock head = fields.block("", "The visit", asks.head());
         List<EntryPage.Part> parts = new ArrayList<>();
         for (Limb.Side side : Limb.Side.values()) {
             if (treated.stream().anyMatch(segment -> segment.side() == side)) {
-                parts.add(part(fields.block(
-                        side.word(), side.word().toUpperCase(Locale.ROOT) + " leg", asks.limb()), List.of()));
+                parts.add(part(
+                        fields.block(side.word(), side.word().toUpperCase(Locale.ROOT) + " leg", asks.limb()),
+                        List.of()));
             }
             for (int at = 0; at < treated.size(); at++) {
                 if (treated.get(at).side() == side) {
@@ -183,7 +181,8 @@ final class VisitPages {
                 + segment.vein().word().replace('-', ' ') + ", "
                 + segment.level().word().replace('-', ' ');
         return part(
-                fields.block(Intended.segment(at), title, asks.segment()), List.of("Treated with " + segment.says() + "."));
+                fields.block(Intended.segment(at), title, asks.segment()),
+                List.of("Treated with " + segment.says() + "."));
     }
 
     private static EntryPage.Part part(FormBlock block, List<String> says) {
