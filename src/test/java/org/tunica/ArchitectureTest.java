@@ -146,6 +146,24 @@ class ArchitectureTest {
                     "accounts",
                     "watching"),
             arrow(
+                    "office",
+                    "front door",
+                    "casefile",
+                    "knowledge",
+                    "plan",
+                    "rules",
+                    "review",
+                    "proposal",
+                    "replay",
+                    "watching",
+                    "statistics",
+                    "governance",
+                    "signing",
+                    "releases",
+                    "workroom",
+                    "store",
+                    "frame"),
+            arrow(
                     "workroom",
                     "front door",
                     "casefile",
@@ -161,7 +179,7 @@ class ArchitectureTest {
 
     /** Where the web framework is known: what puts the server together, and what answers people with pages. */
     private static final String[] WITH_PAGES = {
-        "org.tunica.web", "org.tunica.frame", "org.tunica.couch", "org.tunica.meeting"
+        "org.tunica.web", "org.tunica.frame", "org.tunica.couch", "org.tunica.meeting", "org.tunica.office"
     };
 
     /** What the command line may not touch: it asks the front door. */

@@ -10,6 +10,8 @@ final class PagePaths {
                 || path.startsWith("/cases/")
                 || path.equals("/meeting")
                 || path.startsWith("/meeting/")
+                || path.equals("/governance")
+                || path.startsWith("/governance/")
                 || path.startsWith("/sign")
                 || path.startsWith("/my-")
                 || path.startsWith("/first-start/")

@@ -9,6 +9,7 @@ import org.tunica.couch.CouchConfiguration;
 import org.tunica.frame.PageRefusals;
 import org.tunica.frame.Pages;
 import org.tunica.meeting.MeetingConfiguration;
+import org.tunica.office.OfficeConfiguration;
 
 /** What the server is made of. */
 @Configuration(proxyBeanMethods = false)
@@ -29,6 +30,7 @@ import org.tunica.meeting.MeetingConfiguration;
     ErrorPages.class,
     GovernanceController.class,
     HookController.class,
+    OfficeConfiguration.class,
     PageController.class,
     PageRefusals.class,
     Pages.class,
