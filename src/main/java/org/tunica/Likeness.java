@@ -46,6 +46,11 @@ public final class Likeness {
         return CaseLibrary.of(folder, knowledge, physics);
     }
 
+    /** Past cases from elsewhere, to be searched; their index is in memory. */
+    public CaseLibrary cases(CaseSource source) {
+        return CaseLibrary.inMemory(source, knowledge, physics);
+    }
+
     /**
      * Past segments like those of a case, and why.
      *

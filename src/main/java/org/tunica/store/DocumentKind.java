@@ -8,7 +8,8 @@ public enum DocumentKind implements Word {
     PLAN(Act.PLAN_MADE),
     DELIVERED(Act.DELIVERY_RECORDED),
     NOTE(Act.NOTE_WRITTEN),
-    FOLLOW_UP(Act.FOLLOW_UP_RECORDED);
+    FOLLOW_UP(Act.FOLLOW_UP_RECORDED),
+    CHOICE(Act.CHOICE_MADE);
 
     private final Act act;
 

@@ -26,10 +26,12 @@ record Permission(HttpMethod method, String pattern, Set<Role> roles) {
     static final List<Permission> OF_PEOPLE = List.of(
             of(HttpMethod.GET, "/cases/new", Set.of(Role.SPECIALIST)),
             of(HttpMethod.POST, "/cases/new", Set.of(Role.SPECIALIST)),
+            of(HttpMethod.GET, "/cases/import", Set.of(Role.SPECIALIST)),
+            of(HttpMethod.POST, "/cases/import", Set.of(Role.SPECIALIST)),
+            of(HttpMethod.POST, "/cases/*/choices/*", Set.of(Role.SPECIALIST)),
             of(HttpMethod.GET, "/cases/*/edit", Set.of(Role.SPECIALIST)),
             of(HttpMethod.POST, "/cases/*/edit", Set.of(Role.SPECIALIST)),
             of(HttpMethod.GET, "/cases/**", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),
-            of(HttpMethod.POST, "/cases", Set.of(Role.SPECIALIST)),
             of(HttpMethod.POST, "/api/advice", ALL_BUT_ADMINISTRATOR),
             of(HttpMethod.POST, "/api/plan", ALL_BUT_ADMINISTRATOR),
             of(HttpMethod.GET, "/api/cases/**", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),
