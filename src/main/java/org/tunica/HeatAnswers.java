@@ -2,6 +2,7 @@ package org.tunica;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import org.tunica.casefile.CaseFile;
 import org.tunica.heat.BenchFile;
@@ -13,7 +14,10 @@ import org.tunica.knowledge.ProposedChange;
 import org.tunica.knowledge.Standing;
 import org.tunica.physics.Physics;
 import org.tunica.physics.SegmentWindow;
+import org.tunica.physics.SettingReach;
+import org.tunica.physics.WindowPoint;
 import org.tunica.picture.ChartWords;
+import org.tunica.picture.WindowMap;
 import org.tunica.picture.WindowPicture;
 import org.tunica.picture.WindowWords;
 import org.tunica.plan.Advice;
@@ -42,11 +46,24 @@ public final class HeatAnswers {
      *     measurement that is missing, or a wall the heat model does not answer for
      */
     public SegmentWindow heatWindow(CaseFile caseFile, String segmentRef, String techniqueId) {
-        SegmentWindow window = physics.heatWindows().of(caseFile, asked.segment(caseFile, segmentRef), techniqueId);
+        return judged(caseFile, physics.heatWindows().of(caseFile, asked.segment(caseFile, segmentRef), techniqueId));
+    }
+
+    /**
+     * The same without its map, which takes seconds to compute.
+     *
+     * @throws org.tunica.casefile.FaultyInput as {@link #heatWindow}
+     */
+    public SegmentWindow outline(CaseFile caseFile, String segmentRef, String techniqueId) {
+        return judged(
+                caseFile, physics.heatWindows().outline(caseFile, asked.segment(caseFile, segmentRef), techniqueId));
+    }
+
+    private SegmentWindow judged(CaseFile caseFile, SegmentWindow window) {
         SegmentAdvice judged =
-                advice.apply(caseFile.only(segmentRef)).segments().get(0);
+                advice.apply(caseFile.only(window.segment().ref())).segments().get(0);
         return judged.options().stream()
-                .filter(option -> option.technique().equals(techniqueId))
+                .filter(option -> option.technique().equals(window.technique().id()))
                 .map(option -> window.standing(
                         "In the advice for this segment of the "
                                 + judged.side().word().toUpperCase(Locale.ROOT) + " leg the technique stands as "
@@ -54,6 +71,28 @@ public final class HeatAnswers {
                         option.standing().ranked()))
                 .findFirst()
                 .orElse(window);
+    }
+
+    /**
+     * What one power and pull-back do to the wall of one segment, by the model itself and not read from a map.
+     *
+     * @throws org.tunica.casefile.FaultyInput as {@link #heatWindow}, also for a device that is not drawn back and for
+     *     numbers the model does not answer for
+     */
+    public WindowPoint point(
+            CaseFile caseFile, String segmentRef, String techniqueId, double powerW, double pullbackSPerCm) {
+        return physics.heatWindows()
+                .point(caseFile, asked.segment(caseFile, segmentRef), techniqueId, powerW, pullbackSPerCm);
+    }
+
+    /** The wall a window holds for, in a sentence. */
+    public String subtitle(SegmentWindow window) {
+        return WindowWords.subtitle(window);
+    }
+
+    /** What can be set on a device that is drawn back. */
+    public SettingReach reach() {
+        return physics.heatWindows().reach();
     }
 
     /** The words and the table that go with a heat window. */
@@ -68,6 +107,11 @@ public final class HeatAnswers {
      */
     public WindowPicture picture(SegmentWindow window, int widthPx) {
         return WindowPicture.of(window, words(window), widthPx);
+    }
+
+    /** The map of a heat window alone, for a page that has heading, table and notes itself; none when it has no map. */
+    public Optional<WindowMap> map(SegmentWindow window) {
+        return WindowMap.of(window, words(window));
     }
 
     /**

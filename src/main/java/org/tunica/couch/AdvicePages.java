@@ -85,8 +85,8 @@ final class AdvicePages {
         ChoiceForm.Sent sent = new ChoiceForm.Sent(technique, reason, words.strip());
         List<String> faults = ChoiceForm.faults(ranked, forms.reasons(), sent);
         if (!faults.isEmpty()) {
-            ChoiceForm refused = ChoiceForm.of(
-                    segment, ranked, forms.reasons(), forms.told(caseRef, shown, segment), sent, faults);
+            ChoiceForm refused =
+                    ChoiceForm.of(segment, ranked, forms.reasons(), forms.told(caseRef, shown, segment), sent, faults);
             Map<String, ChoiceForm> choices = new HashMap<>(forms.of(caseRef, shown));
             choices.put(segment, refused);
             return ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT)
@@ -94,12 +94,7 @@ final class AdvicePages {
         }
         Choice choice = ChoiceForm.choice(segment, ranked, forms.reasons(), sent, ChoiceDesk.card());
         desk.keep(
-                Reader.of(who).actor(),
-                kept,
-                advice,
-                ranked.get(0),
-                choice,
-                ChoiceForm.reason(forms.reasons(), sent));
+                Reader.of(who).actor(), kept, advice, ranked.get(0), choice, ChoiceForm.reason(forms.reasons(), sent));
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header("Location", "/cases/" + caseRef + "#" + segment)
                 .build();

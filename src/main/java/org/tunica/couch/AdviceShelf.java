@@ -112,14 +112,13 @@ final class AdviceShelf implements AutoCloseable {
     private Asked started(CaseFile caseFile) {
         CompletableFuture<Shown> first =
                 CompletableFuture.supplyAsync(() -> shown(caseFile, tunica.adviseSoFar(caseFile)), behind);
-        CompletableFuture<Shown> whole = first.thenApplyAsync(
-                soFar -> shown(caseFile, AdviceSoFar.whole(tunica.advise(caseFile))), behind);
+        CompletableFuture<Shown> whole =
+                first.thenApplyAsync(soFar -> shown(caseFile, AdviceSoFar.whole(tunica.advise(caseFile))), behind);
         return new Asked(caseFile, first, whole);
     }
 
     private Shown shown(CaseFile caseFile, AdviceSoFar soFar) {
-        return new Shown(
-                caseFile, Optional.of(soFar), AdviceView.of(caseFile, soFar.advice(), tunica.knowledge()));
+        return new Shown(caseFile, Optional.of(soFar), AdviceView.of(caseFile, soFar.advice(), tunica.knowledge()));
     }
 
     private static String key(KeptCase kept) {

@@ -54,7 +54,8 @@ final class CaseFormPages {
         KeptCase kept = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
         Subject subject = new Subject("case", kept.caseRef() + "/" + kept.version());
         store.audit().note(Reader.of(who).actor(), Act.VIEWED, subject);
-        return desk.page(request, new SentForm(address(caseRef), kept.version(), List.of(), desk.typed(kept)), List.of());
+        return desk.page(
+                request, new SentForm(address(caseRef), kept.version(), List.of(), desk.typed(kept)), List.of());
     }
 
     @PostMapping(path = "/cases/{caseRef}/edit", produces = Pages.HTML)
@@ -118,7 +119,8 @@ final class CaseFormPages {
                 + " fields. Saving again puts yours in its place.");
         store.cases()
                 .version(caseRef, sent.seen())
-                .ifPresent(before -> notes.addAll(Meanwhile.changes(desk.asks(), desk.typed(before), desk.typed(latest))));
+                .ifPresent(
+                        before -> notes.addAll(Meanwhile.changes(desk.asks(), desk.typed(before), desk.typed(latest))));
         String page = desk.page(request, new SentForm(sent.action(), latest.version(), notes, sent.typed()), List.of());
         return ResponseEntity.status(HttpStatus.CONFLICT).body(page);
     }

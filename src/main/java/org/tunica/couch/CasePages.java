@@ -9,7 +9,6 @@ import org.tunica.frame.ForPeople;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
 import org.tunica.store.Act;
-import org.tunica.store.Cases;
 import org.tunica.store.KeptCase;
 import org.tunica.store.Page;
 import org.tunica.store.Role;

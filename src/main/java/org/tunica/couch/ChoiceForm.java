@@ -56,9 +56,10 @@ public record ChoiceForm(
                 option.technique().equals(sent.technique()))));
         options.add(new FormField.Choice(NONE, NONE_SAYS, NONE.equals(sent.technique())));
         List<FormField.Choice> reasons = new ArrayList<>();
-        reasons.add(new FormField.Choice("", "choose where it is not the first", sent.reason().isEmpty()));
-        why.forEach(one ->
-                reasons.add(new FormField.Choice(one.code(), one.says(), one.code().equals(sent.reason()))));
+        reasons.add(new FormField.Choice(
+                "", "choose where it is not the first", sent.reason().isEmpty()));
+        why.forEach(one -> reasons.add(
+                new FormField.Choice(one.code(), one.says(), one.code().equals(sent.reason()))));
         return new ChoiceForm(segment, told, options, reasons, sent.words(), faults);
     }
 

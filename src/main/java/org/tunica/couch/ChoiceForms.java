@@ -76,9 +76,7 @@ final class ChoiceForms {
         last.ifPresent(kept -> told.add(sentence(choice.orElseThrow(), kept)));
         if (!segment.chosen().equals(choice.flatMap(Choice::technique))) {
             told.add("The case says: chosen is "
-                    + segment.chosen()
-                            .map(id -> knowledge.technique(id).says())
-                            .orElse("nothing")
+                    + segment.chosen().map(id -> knowledge.technique(id).says()).orElse("nothing")
                     + ".");
         }
         return told;

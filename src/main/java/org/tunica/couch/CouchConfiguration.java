@@ -15,7 +15,9 @@ import org.tunica.store.Store;
     CasePages.class,
     ImportPages.class,
     PageScripts.class,
-    SimilarPages.class
+    PlanPages.class,
+    SimilarPages.class,
+    WindowPages.class
 })
 public class CouchConfiguration {
     @Bean

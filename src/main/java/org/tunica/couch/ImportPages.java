@@ -67,8 +67,7 @@ final class ImportPages {
             return ResponseEntity.ok(ours ? ofCase(request, tree) : ofRecord(request, tree, caseRef.strip()));
         } catch (FaultyInput e) {
             List<String> faults = e.faults().stream().map(Fault::toString).toList();
-            return ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT)
-                    .body(page(request, caseRef, text, faults));
+            return ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT).body(page(request, caseRef, text, faults));
         }
     }
 

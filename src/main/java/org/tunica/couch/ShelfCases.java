@@ -33,8 +33,7 @@ final class ShelfCases implements CaseSource {
     private void add(Tunica tunica, KeptPastCase kept) {
         try {
             cases.add(tunica.pastCases()
-                    .readPastCase(
-                            "past case " + kept.id(), kept.line().getBytes(StandardCharsets.UTF_8)));
+                    .readPastCase("past case " + kept.id(), kept.line().getBytes(StandardCharsets.UTF_8)));
         } catch (FaultyInput e) {
             unreadable++;
         }

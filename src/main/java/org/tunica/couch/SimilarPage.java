@@ -54,7 +54,8 @@ public record SimilarPage(
     }
 
     private static Past past(SimilarAdvice.Nearest one, Knowledge knowledge) {
-        String title = one.side().word().toUpperCase(Locale.ROOT) + " " + words(one.vein().word()) + ", "
+        String title = one.side().word().toUpperCase(Locale.ROOT) + " "
+                + words(one.vein().word()) + ", "
                 + words(one.level().word()) + ": "
                 + knowledge.technique(one.technique()).says();
         List<String> went = new ArrayList<>();

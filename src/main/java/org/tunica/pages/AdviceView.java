@@ -78,7 +78,8 @@ public record AdviceView(
                 .orElse("nothing can be ranked yet");
     }
 
-    private static String release(Advice.Release release) {
+    /** Which rules and knowledge, in a few words. */
+    static String release(Advice.Release release) {
         return release.state().word().toUpperCase(Locale.ROOT) + " rules " + release.version() + ", "
                 + release.digest().substring(0, 19);
     }

@@ -3,6 +3,7 @@ package org.tunica.pages;
 import java.util.ArrayList;
 import java.util.List;
 import org.tunica.drawing.StandingSign;
+import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.OptionAdvice;
 import org.tunica.wording.ForecastWords;
@@ -16,6 +17,7 @@ import org.tunica.wording.SettingWords;
  * @param rank in figures; empty when not ranked
  * @param technique its id
  * @param says the technique in words
+ * @param heat whether it works by heat, so that its settings can be looked at
  * @param sign of the standing, known by its shape
  * @param standing in words
  * @param why the standing in one line
@@ -30,6 +32,7 @@ public record OptionView(
         String rank,
         String technique,
         String says,
+        boolean heat,
         String sign,
         String standing,
         String why,
@@ -47,6 +50,7 @@ public record OptionView(
                 option.rank().isPresent() ? Integer.toString(option.rank().getAsInt()) : "",
                 option.technique(),
                 option.says(),
+                option.family() == Family.HEAT,
                 StandingSign.of(option.standing()),
                 option.standing().word().replace('-', ' '),
                 SegmentWords.why(option),

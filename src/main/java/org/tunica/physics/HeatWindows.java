@@ -15,6 +15,7 @@ import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
 import org.tunica.heat.HeatLimits;
 import org.tunica.heat.HeatModel;
+import org.tunica.heat.HeatSetting;
 import org.tunica.heat.HeatWindow;
 import org.tunica.heat.ProposedSetting;
 import org.tunica.heat.RepeatedHeat;
@@ -44,33 +45,99 @@ public final class HeatWindows {
      *     and for a wall the model does not answer for
      */
     public SegmentWindow of(CaseFile caseFile, Segment segment, String techniqueId) {
+        SegmentWindow outline = outline(caseFile, segment, techniqueId);
+        return outline.repeats().isEmpty()
+                ? outline.with(HeatWindow.of(
+                        heat.model(), heat.limits(), techniqueId, outline.slice(), usedPowerW(outline.technique())))
+                : outline;
+    }
+
+    /**
+     * The same without the map, which takes seconds to compute.
+     *
+     * @throws FaultyInput as {@link #of}
+     */
+    public SegmentWindow outline(CaseFile caseFile, Segment segment, String techniqueId) {
         Technique technique = heatTechnique(techniqueId);
-        measured(segment);
-        SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
-        OptionNumbers option = new OptionCalculator(
-                        heat, heat::outlook, StrongFoam.of(knowledge), caseFile, segment, numbers)
-                .numbers(technique);
-        Optional<Boolean> chilled = caseFile.room().tumescent().flatMap(Room.Tumescent::chilled);
-        VeinSlice slice = slice(segment, technique.id(), numbers, option.bloodless(), chilled);
+        Wrapped wrapped = wrapped(caseFile, segment, technique, heat::outlook);
         HeatModel model = heat.model();
         HeatLimits limits = heat.limits();
-        boolean repeated = RepeatedHeat.fits(model, limits, technique.id());
         return new SegmentWindow(
                 segment,
                 technique,
-                slice,
+                wrapped.slice(),
                 limits,
                 model.leans(technique.id()),
                 ceiling("heat.setting.power.max"),
                 ceiling("heat.setting.pullback.max"),
                 ceiling("heat.setting.energy.max"),
-                assumed(option.bloodless(), chilled),
-                repeated
-                        ? Optional.empty()
-                        : Optional.of(HeatWindow.of(model, limits, technique.id(), slice, usedPowerW(technique))),
-                repeated ? RepeatedHeat.of(model, limits, technique.id(), slice) : List.of(),
-                proposed(option),
+                wrapped.assumed(),
+                Optional.empty(),
+                RepeatedHeat.fits(model, limits, technique.id())
+                        ? RepeatedHeat.of(model, limits, technique.id(), wrapped.slice())
+                        : List.of(),
+                proposed(wrapped.option()),
                 Optional.empty());
+    }
+
+    /**
+     * What one power and pull-back do to the wall of a segment, by the same run of the model as at a node of its window.
+     *
+     * @throws FaultyInput as {@link #of}, also for a device that is not drawn back and for numbers the model does not
+     *     answer for
+     */
+    public WindowPoint point(
+            CaseFile caseFile, Segment segment, String techniqueId, double powerW, double pullbackSPerCm) {
+        Technique technique = heatTechnique(techniqueId);
+        HeatLimits limits = heat.limits();
+        if (RepeatedHeat.fits(heat.model(), limits, technique.id())) {
+            throw fault("technique " + techniqueId, "leaves neither power nor pullback to choose");
+        }
+        Wrapped wrapped = wrapped(caseFile, segment, technique, (device, of, at, wall, blood) -> Optional.empty());
+        HeatSetting.Pulled setting = new HeatSetting.Pulled(
+                techniqueId,
+                held("powerW", powerW, heat.model().validity().power()),
+                held("pullbackSPerCm", pullbackSPerCm, heat.model().validity().pullback()));
+        return new WindowPoint(
+                segment,
+                technique,
+                wrapped.slice(),
+                limits,
+                ceiling("heat.setting.power.max"),
+                ceiling("heat.setting.pullback.max"),
+                ceiling("heat.setting.energy.max"),
+                wrapped.assumed(),
+                heat.model().run(setting, wrapped.slice()));
+    }
+
+    /** What can be set on a device that is drawn back, so that the model answers. */
+    public SettingReach reach() {
+        Validity validity = heat.model().validity();
+        HeatLimits limits = heat.limits();
+        return new SettingReach(
+                SettingReach.Axis.of(validity.power(), limits.powerW()),
+                SettingReach.Axis.of(validity.pullback(), limits.pullbackSPerCm()));
+    }
+
+    private static double held(String place, double value, Validity.Range range) {
+        if (!range.holds(value)) {
+            throw fault(place, "must be " + range.min() + " to " + range.max() + ", is " + value);
+        }
+        return value;
+    }
+
+    /** The wall on the device, and what it rests on. */
+    private record Wrapped(VeinSlice slice, OptionNumbers option, List<String> assumed) {}
+
+    private Wrapped wrapped(CaseFile caseFile, Segment segment, Technique technique, Outlooks outlooks) {
+        measured(segment);
+        SegmentNumbers numbers = new SegmentCalculator(knowledge).numbers(caseFile, segment);
+        OptionNumbers option = new OptionCalculator(
+                        heat, outlooks, StrongFoam.of(knowledge), caseFile, segment, numbers)
+                .numbers(technique);
+        Optional<Boolean> chilled = caseFile.room().tumescent().flatMap(Room.Tumescent::chilled);
+        VeinSlice slice = slice(segment, technique.id(), numbers, option.bloodless(), chilled);
+        return new Wrapped(slice, option, assumed(option.bloodless(), chilled));
     }
 
     private static Optional<ProposedSetting> proposed(OptionNumbers option) {

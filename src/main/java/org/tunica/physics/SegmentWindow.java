@@ -22,7 +22,7 @@ import org.tunica.knowledge.Technique;
  * @param pullbackSPerCm slowest pull-back accepted
  * @param energyJPerCm largest linear energy accepted
  * @param assumed what is not recorded and how it was taken, in sentences
- * @param map power by pull-back; empty for a device that is not drawn back
+ * @param map power by pull-back; empty for a device that is not drawn back, and in an outline
  * @param repeats one run for each number of cycles or pulses; empty for a device that is drawn back
  * @param proposed the setting the advice gives; empty when something it rests on is not recorded, or when the advice does
  *     not rank the technique
@@ -46,6 +46,24 @@ public record SegmentWindow(
     public SegmentWindow {
         assumed = List.copyOf(assumed);
         repeats = List.copyOf(repeats);
+    }
+
+    /** The same window with its map. */
+    SegmentWindow with(HeatWindow computed) {
+        return new SegmentWindow(
+                segment,
+                technique,
+                slice,
+                limits,
+                tipLeans,
+                powerW,
+                pullbackSPerCm,
+                energyJPerCm,
+                assumed,
+                Optional.of(computed),
+                repeats,
+                proposed,
+                standing);
     }
 
     /**

@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.tunica.heat.HeatWindow;
@@ -12,7 +13,7 @@ import org.tunica.heat.WindowLine;
 import org.tunica.physics.SegmentWindow;
 
 /** The page of a heat window: title, map, key of the areas, table, notes. */
-final class WindowSheet implements Sheet {
+final class WindowSheet implements ChartSheet {
     private static final int MAP_HEIGHT = 600;
 
     private final SegmentWindow window;
@@ -29,14 +30,19 @@ final class WindowSheet implements Sheet {
     }
 
     @Override
-    public int draw(Graphics2D graphics) {
-        Page page = new Page(graphics);
-        page.heading(words);
+    public void chart(Graphics2D graphics, Page page) {
         window.map().ifPresent(map -> {
             page.plot(map(map), MAP_HEIGHT);
             key(graphics, map, page.line());
         });
-        return page.ending(words);
+    }
+
+    /** Where the inside of the map lies when nothing stands above it; nothing is drawn. */
+    static Rectangle2D inside(SegmentWindow window, HeatWindow map, ChartWords words) {
+        Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        Rectangle2D inside = new Page(nowhere).plot(new WindowSheet(window, words).map(map), MAP_HEIGHT);
+        nowhere.dispose();
+        return inside;
     }
 
     private XYPlot map(HeatWindow map) {

@@ -26,7 +26,8 @@ public final class WindowWords {
                 + window.technique().says();
     }
 
-    private static String subtitle(SegmentWindow window) {
+    /** The wall a window holds for. */
+    public static String subtitle(SegmentWindow window) {
         Segment segment = window.segment();
         return "Wall " + Figures.mm(segment.wallThicknessMm().orElseThrow()) + " at a lumen of "
                 + Figures.mm(segment.lumenDiameterMm().orElseThrow()) + ", which is "

@@ -19,6 +19,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 import org.tunica.Tunica;
+import org.tunica.couch.CaseWork;
+import org.tunica.couch.KeptNote;
 import org.tunica.frame.NotThere;
 import org.tunica.paper.Paper;
 import org.tunica.store.Act;

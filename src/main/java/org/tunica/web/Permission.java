@@ -32,6 +32,8 @@ record Permission(HttpMethod method, String pattern, Set<Role> roles) {
             of(HttpMethod.GET, "/cases/*/edit", Set.of(Role.SPECIALIST)),
             of(HttpMethod.POST, "/cases/*/edit", Set.of(Role.SPECIALIST)),
             of(HttpMethod.GET, "/cases/**", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),
+            of(HttpMethod.GET, "/window.js", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),
+            of(HttpMethod.POST, "/cases/*/plan", Set.of(Role.SPECIALIST)),
             of(HttpMethod.POST, "/api/advice", ALL_BUT_ADMINISTRATOR),
             of(HttpMethod.POST, "/api/plan", ALL_BUT_ADMINISTRATOR),
             of(HttpMethod.GET, "/api/cases/**", Set.of(Role.SPECIALIST, Role.MEETING_MEMBER)),

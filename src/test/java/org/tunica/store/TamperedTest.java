@@ -192,7 +192,8 @@ class TamperedTest {
                 engine,
                 "delete from documents where kind = 'note'",
                 "insert into cases values ('eve-1', 1, '{}', 'seal', 99)",
-                "insert into user_keys values ('anna', 'k9', 'sign-release', 'forged', 'in-use', 'seal', " + ROWS + ")");
+                "insert into user_keys values ('anna', 'k9', 'sign-release', 'forged', 'in-use', 'seal', " + ROWS
+                        + ")");
         assertEquals(
                 List.of(
                         "case eve-1/1: no row of the audit trail tells of it; somebody put it there",

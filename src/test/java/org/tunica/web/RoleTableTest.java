@@ -53,6 +53,18 @@ class RoleTableTest {
             row("GET /api/openapi.json", "/api/openapi.json", ALL),
             row("GET /cases", "/cases", CASES),
             row("GET /cases/{caseRef}", "/cases/none", CASES),
+            row("GET /window.js", "/window.js", CASES),
+            row("GET /cases/{caseRef}/window/{segment}/{technique}", "/cases/none/window/L1/laser-1470-radial", CASES),
+            row(
+                    "GET /cases/{caseRef}/window/{segment}/{technique}/point",
+                    "/cases/none/window/L1/laser-1470-radial/point",
+                    CASES),
+            row(
+                    "GET /cases/{caseRef}/window/{segment}/{technique}/map",
+                    "/cases/none/window/L1/laser-1470-radial/map",
+                    CASES),
+            row("GET /cases/{caseRef}/plan", "/cases/none/plan", CASES),
+            row("POST /cases/{caseRef}/plan", "/cases/none/plan", SPECIALIST),
             row("GET /cases/new", "/cases/new", SPECIALIST),
             row("POST /cases/new", "/cases/new", SPECIALIST),
             row("GET /cases/import", "/cases/import", SPECIALIST),

@@ -104,6 +104,32 @@ final class Screen implements AutoCloseable {
                 Map.of("media", media, "features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
     }
 
+    /** Presses keys where the focus is. */
+    void press(CharSequence... keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+    }
+
+    /** Goes on by the tab key until what has the focus has an attribute of that value; by it alone, as without a mouse. */
+    void tabTo(String attribute, String value) {
+        for (int tabs = 0; tabs < 300; tabs++) {
+            press(Keys.TAB);
+            if (value.equals(driver.switchTo().activeElement().getDomAttribute(attribute))) {
+                return;
+            }
+        }
+        throw new AssertionError("no way by the tab key to " + attribute + " " + value + " on " + text());
+    }
+
+    /** Pictures of the page in the light, in a dark room and on paper. */
+    void looks(String name) throws IOException {
+        picture(name + "-light");
+        emulate("screen", "dark");
+        picture(name + "-dark");
+        emulate("print", "light");
+        picture(name + "-print");
+        emulate("screen", "light");
+    }
+
     /** A picture of the page, for a person to look at. */
     void picture(String name) throws IOException {
         Path folder = Files.createDirectories(Path.of("target", "screens"));

@@ -1,4 +1,4 @@
-package org.tunica.web;
+package org.tunica.couch;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -21,19 +21,20 @@ import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.FollowUp;
 
 /** Makes from a kept case what is kept with it. What takes long is done before anything is written. */
-final class CaseWork {
+public final class CaseWork {
     private static final String BODY = "body";
 
     private final Tunica tunica;
     private final Store store;
 
-    CaseWork(Tunica tunica, Store store) {
+    /** Over a release of rules and a store. */
+    public CaseWork(Tunica tunica, Store store) {
         this.tunica = tunica;
         this.store = store;
     }
 
     /** Advises on a version of a case, the latest unless one is named, and keeps the advice. */
-    KeptDocument advise(Actor by, String caseRef, Optional<Long> version) {
+    public KeptDocument advise(Actor by, String caseRef, Optional<Long> version) {
         KeptCase kept = keptCase(caseRef, version);
         Advice advice = tunica.advise(read(kept));
         Origin origin = origin(advice.release(), advice.seed());
@@ -41,7 +42,7 @@ final class CaseWork {
     }
 
     /** Plans the sessions of a version of a case, and keeps the plan. */
-    KeptDocument plan(Actor by, String caseRef, Optional<Long> version) {
+    public KeptDocument plan(Actor by, String caseRef, Optional<Long> version) {
         KeptCase kept = keptCase(caseRef, version);
         SessionPlan plan = tunica.plan(read(kept));
         Origin origin = origin(plan.release(), 0);
@@ -53,7 +54,7 @@ final class CaseWork {
      *
      * @throws org.tunica.casefile.FaultyInput when the record is faulty or does not belong to the plan
      */
-    KeptDocument deliver(Actor by, String caseRef, Optional<Long> planNumber, byte[] json) {
+    public KeptDocument deliver(Actor by, String caseRef, Optional<Long> planNumber, byte[] json) {
         KeptDocument planned = keptPlan(caseRef, planNumber);
         SessionPlan plan = tunica.readPlan("plan", bytes(planned));
         DeliveredSession delivered = tunica.treatments().readDelivered(BODY, json);
@@ -72,7 +73,7 @@ final class CaseWork {
      *
      * @throws org.tunica.casefile.FaultyInput when it is faulty or does not belong to what was done
      */
-    String followUp(Actor by, String caseRef, Optional<Long> planNumber, byte[] json) {
+    public String followUp(Actor by, String caseRef, Optional<Long> planNumber, byte[] json) {
         KeptDocument planned = keptPlan(caseRef, planNumber);
         FollowUp followUp = tunica.treatments().readFollowUp(BODY, json);
         String treatment = tunica.toJson(tunica.treatments()

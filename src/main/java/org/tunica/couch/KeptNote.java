@@ -1,4 +1,4 @@
-package org.tunica.web;
+package org.tunica.couch;
 
 import org.tunica.plan.Advice;
 import tools.jackson.databind.json.JsonMapper;
@@ -12,7 +12,7 @@ import tools.jackson.databind.json.JsonMapper;
  * @param state where that release stood
  * @param html the page; the PDF is made from it
  */
-record KeptNote(
+public record KeptNote(
         String format,
         String caseRef,
         long plan,
@@ -41,7 +41,8 @@ record KeptNote(
         return JSON.writeValueAsString(this);
     }
 
-    static KeptNote read(String json) {
+    /** Reads one back. */
+    public static KeptNote read(String json) {
         return JSON.readValue(json, KeptNote.class);
     }
 }
