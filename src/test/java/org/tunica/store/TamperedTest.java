@@ -35,7 +35,7 @@ class TamperedTest {
         assertEquals(List.of(), found.faults());
         assertEquals(ROWS, found.auditRows());
         assertEquals(ROWS, found.head().number());
-        assertEquals(21, found.keptRows());
+        assertEquals(ROWS - 5, found.keptRows());
     }
 
     @ParameterizedTest
@@ -99,7 +99,7 @@ class TamperedTest {
         AuditRow last = row(ROWS);
         tamper(insert(AuditRow.after(
                 new AuditHead(ROWS, last.hash()), last.at(), Filled.ANNA, Act.VIEWED, last.subject(), "")));
-        assertFirst("audit row 27", "was added without the head");
+        assertFirst("audit row " + (ROWS + 1), "was added without the head");
     }
 
     @ParameterizedTest
@@ -214,7 +214,7 @@ class TamperedTest {
         assertEquals(List.of(), verify().faults());
         tamper("update users set version = (select version from older), state = (select state from older),"
                 + " seal = (select seal from older), audit_number = (select audit_number from older)");
-        assertFirst("user anna", "is not there as audit row 27 tells");
+        assertFirst("user anna", "is not there as audit row " + (ROWS + 1) + " tells");
     }
 
     private Verification after(Engine on, String... statements) throws SQLException {

@@ -66,7 +66,7 @@ class ChoosingTest {
                 browser, "choose-02", Map.of("technique", "laser-1470-radial", "words", "the wave <probe> is away"));
         assertEquals(422, refused.statusCode());
         assertTrue(refused.body().contains("Say why it is not the first option"), refused.body());
-        assertTrue(refused.body().contains("the wave &lt;probe> is away"), refused.body());
+        assertTrue(refused.body().contains("the wave &lt;probe&gt; is away"), refused.body());
         assertTrue(refused.body().contains("value=\"laser-1470-radial\" checked"), refused.body());
         HttpResponse<String> unknown =
                 choose(browser, "choose-02", Map.of("technique", "mechanochemical", "reason", "action-completed"));

@@ -59,7 +59,7 @@ class ImportPagesTest {
         HttpResponse<String> refused = take(Map.of("text", "{\"a\": <1>", "caseRef", "import-03"));
         assertEquals(422, refused.statusCode());
         assertTrue(refused.body().contains("is not readable JSON at line 1"), refused.body());
-        assertTrue(refused.body().contains("{\"a\": &lt;1>"), refused.body());
+        assertTrue(refused.body().contains("{\"a\": &lt;1&gt;"), refused.body());
         assertTrue(refused.body().contains("value=\"import-03\""), refused.body());
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -109,11 +110,16 @@ final class Screen implements AutoCloseable {
         driver.switchTo().activeElement().sendKeys(keys);
     }
 
+    /** An attribute of what has the focus. */
+    @Nullable String focused(String attribute) {
+        return driver.switchTo().activeElement().getDomAttribute(attribute);
+    }
+
     /** Goes on by the tab key until what has the focus has an attribute of that value; by it alone, as without a mouse. */
     void tabTo(String attribute, String value) {
         for (int tabs = 0; tabs < 300; tabs++) {
             press(Keys.TAB);
-            if (value.equals(driver.switchTo().activeElement().getDomAttribute(attribute))) {
+            if (value.equals(focused(attribute))) {
                 return;
             }
         }
