@@ -133,6 +133,24 @@ class ArchitectureTest {
                     "accounts",
                     "watching"),
             arrow(
+                    "office",
+                    "front door",
+                    "casefile",
+                    "knowledge",
+                    "plan",
+                    "rules",
+                    "review",
+                    "proposal",
+                    "replay",
+                    "watching",
+                    "statistics",
+                    "governance",
+                    "signing",
+                    "releases",
+                    "workroom",
+                    "store",
+                    "frame"),
+            arrow(
                     "workroom",
                     "front door",
                     "casefile",
@@ -147,7 +165,9 @@ class ArchitectureTest {
                     "store")));
 
     /** Where the web framework is known: what puts the server together, and what answers people with pages. */
-    private static final String[] WITH_PAGES = {"org.tunica.web", "org.tunica.frame", "org.tunica.couch"};
+    private static final String[] WITH_PAGES = {
+        "org.tunica.web", "org.tunica.frame", "org.tunica.couch", "org.tunica.office"
+    };
 
     /** What the command line may not touch: it asks the front door. */
     private static final Set<String> BEHIND_THE_FRONT_DOOR = Set.of("firmness");

@@ -4,22 +4,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.tunica.Tunica;
-import org.tunica.casefile.Fault;
-import org.tunica.casefile.FaultyInput;
 import org.tunica.plan.Advice;
 import org.tunica.proposal.NewRecord;
-import org.tunica.proposal.Opening;
-import org.tunica.proposal.WorkingCopy;
-import org.tunica.releases.ChangeDesk;
+import org.tunica.workroom.Draft;
+import org.tunica.workroom.Workroom;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,8 +31,13 @@ final class ChangeStartCommand implements Callable<Integer> {
     @Mixin
     private DataPlace data = new DataPlace();
 
-    @Parameters(paramLabel = "DIR", description = "The folder to make.")
-    private String folder = "";
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "DIR",
+            description =
+                    "The folder to make (default: its number under changes/ in the folder of the data, where the pages"
+                            + " of a server go on with it).")
+    private Optional<String> folder = Optional.empty();
 
     @Option(names = "--title", required = true, paramLabel = "WORDS", description = "What it is about.")
     private String title = "";
@@ -67,32 +65,23 @@ final class ChangeStartCommand implements Callable<Integer> {
     public Integer call() {
         NewRecord first = new NewRecord(title, initials);
         try (OpenReleases open = OpenReleases.at(data.place())) {
-            ChangeDesk.Start start = open.changes().start();
-            LocalDate today = LocalDate.ofInstant(open.clock().instant(), ZoneOffset.UTC);
-            String number = NewRecord.nextNumber(Tunica.of(start.bundle()).knowledge());
-            Opening opening =
-                    new Opening(number, author, start.release(), start.bundle().digest(), today);
             SortedMap<String, String> scenarios =
                     features.map(ChangeStartCommand::scenarios).orElseGet(open.changes()::scenarios);
-            begin(start, opening, first, scenarios);
+            Workroom room = open.workroom();
+            Draft draft = folder.isPresent()
+                    ? room.begin(author, first, scenarios, Path.of(folder.get()))
+                    : room.begin(author, first, scenarios);
+            String began = draft.opening().release();
+            String place = folder.orElse("changes/" + draft.number() + " in the folder of the data");
             spec.commandLine()
                     .getOut()
-                    .println("Change " + number + " begun in " + folder + " with "
-                            + (start.release().equals("draft")
+                    .println("Change " + draft.number() + " begun in " + place + " with "
+                            + (began.equals("draft")
                                     ? "the program's own rules (none is in force here)"
-                                    : "release " + start.release())
+                                    : "release " + began)
                             + ". What it began with stands in before/; leave that as it is.");
         }
         return 0;
-    }
-
-    private void begin(ChangeDesk.Start start, Opening opening, NewRecord first, SortedMap<String, String> scenarios) {
-        try {
-            WorkingCopy.begin(
-                    Path.of(folder), start.bundle(), scenarios, opening, first.draft(opening.number(), opening.on()));
-        } catch (IOException e) {
-            throw new FaultyInput("output", List.of(new Fault(folder, "cannot be written: " + e.getMessage())));
-        }
     }
 
     private static SortedMap<String, String> scenarios(String named) {

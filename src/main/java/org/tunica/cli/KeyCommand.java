@@ -1,9 +1,17 @@
 package org.tunica.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.tunica.casefile.Fault;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.plan.Advice;
 import org.tunica.signing.KeyFile;
+import org.tunica.signing.Purpose;
 import org.tunica.signing.SigningKey;
+import org.tunica.signing.SigningRole;
+import org.tunica.signing.Statement;
 import org.tunica.signing.Withdrawal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,6 +60,47 @@ final class KeyCommand {
         file.write(KeyFile.seal(key, passphrase.read()).toJson().getBytes(StandardCharsets.UTF_8));
         print("Key " + keyId + " of " + person + " is in " + to + ". Its public half: " + key.publicKey());
         return 0;
+    }
+
+    @Command(
+            name = "sign",
+            description =
+                    "Sign at a machine of your own and print the signature, to hand it in to a server within minutes."
+                            + " Take the digest from the page or the archive you looked at.",
+            mixinStandardHelpOptions = true)
+    int sign(
+            @Option(names = "--key", required = true, paramLabel = "KEY.json", description = "Your key file.")
+                    String file,
+            @Option(names = "--release", required = true, paramLabel = "VERSION") String version,
+            @Option(
+                            names = "--as",
+                            required = true,
+                            paramLabel = "POST",
+                            description = "clinical-lead or safety-officer for the release, reviewer for its replay.")
+                    String post,
+            @Option(
+                            names = "--digest",
+                            required = true,
+                            paramLabel = "sha256:...",
+                            description = "Of the manifest, or for a reviewer of the replay.")
+                    String digest,
+            @Mixin Passphrase passphrase) {
+        KeyFile key = KeyFile.read(file, InputFile.read(file));
+        SigningRole role = WordOption.of("--as", post, SigningRole.class);
+        Purpose purpose = role == SigningRole.REVIEWER ? Purpose.ACKNOWLEDGE_REPLAY : Purpose.SIGN_OFF;
+        Statement statement = statement(purpose, version, digest, key, role);
+        spec.commandLine().getErr().println("Signed:\n" + statement.text().indent(2));
+        print(key.open(passphrase.read()).sign(statement).tree().toString());
+        return 0;
+    }
+
+    private static Statement statement(Purpose purpose, String version, String digest, KeyFile key, SigningRole role) {
+        try {
+            Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS);
+            return new Statement(purpose, version, digest, key.person(), role, key.keyId(), now);
+        } catch (IllegalArgumentException e) {
+            throw new FaultyInput("input", List.of(new Fault("signature", e.getMessage())));
+        }
     }
 
     @Command(

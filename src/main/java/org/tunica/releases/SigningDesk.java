@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.tunica.casefile.Fault;
+import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.casefile.FieldReader;
+import org.tunica.casefile.JsonText;
 import org.tunica.governance.Manifest;
 import org.tunica.governance.ReleaseCheck;
 import org.tunica.governance.ReleaseState;
@@ -87,6 +90,26 @@ public final class SigningDesk {
             approve(by, manifest.version(), signOff);
             return signOff;
         });
+    }
+
+    /**
+     * Takes a signature somebody hands in for themselves, as JSON.
+     *
+     * @param person who hands it in
+     * @throws FaultyInput with every fault; also when it is another person's, or of another release
+     */
+    public SignOff take(String version, String person, byte[] json) {
+        Faults faults = new Faults();
+        Optional<Signature> read = Signature.read(new FieldReader(JsonText.parse("signature", json), "$", faults));
+        faults.throwIfAny("signature");
+        Signature signature = read.orElseThrow();
+        if (!signature.statement().person().equals(person)) {
+            throw fault("$.person", "must be who is signed in; nobody hands in the signature of another");
+        }
+        if (!signature.statement().release().equals(version)) {
+            throw fault("$.release", "must be " + version);
+        }
+        return sign(signature);
     }
 
     private void approve(Actor by, String version, SignOff signOff) {

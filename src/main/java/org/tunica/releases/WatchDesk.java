@@ -24,6 +24,7 @@ import org.tunica.store.Actor;
 import org.tunica.store.DocumentKind;
 import org.tunica.store.FeedbackBook;
 import org.tunica.store.GivenCard;
+import org.tunica.store.HookFeedback;
 import org.tunica.store.KeptDocument;
 import org.tunica.store.Page;
 import org.tunica.store.Store;
@@ -148,6 +149,11 @@ public final class WatchDesk {
                 .toList();
     }
 
+    /** Why a card was set aside, as its report says: a code, or that there were words of their own, never the words. */
+    public static Optional<String> reason(HookFeedback report) {
+        return Feedback.reason(report.body());
+    }
+
     /** Reports of a kind, the last one first. */
     public List<FeedbackBook.Kept> feedback(Predicate<FeedbackBook.Kept> wanted) {
         List<FeedbackBook.Kept> found = new ArrayList<>();
@@ -168,7 +174,7 @@ public final class WatchDesk {
                 card.map(GivenCard::rules).orElse(Set.of()),
                 card.map(GivenCard::technique).filter(id -> !id.isEmpty()),
                 answer(kept.feedback().outcome()),
-                Feedback.reason(kept.feedback().body()),
+                reason(kept.feedback()),
                 found(kept));
     }
 

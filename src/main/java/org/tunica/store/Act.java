@@ -40,6 +40,7 @@ public enum Act implements Word {
     CARD_GIVEN,
     FEEDBACK_JUDGED,
     RULES_WATCHED,
+    REPLAY_BEGUN,
     SIGNED_IN,
     SIGN_IN_FAILED,
     SIGNED_OUT,

@@ -48,6 +48,7 @@ final class PageController {
                         List.copyOf(roles),
                         Places.openTo(roles),
                         Permission.opens(HttpMethod.GET, "/cases/**", roles),
+                        Permission.opens(HttpMethod.GET, "/governance/**", roles),
                         local));
     }
 

@@ -8,6 +8,8 @@ final class PagePaths {
         return path.equals("/")
                 || path.equals("/cases")
                 || path.startsWith("/cases/")
+                || path.equals("/governance")
+                || path.startsWith("/governance/")
                 || path.startsWith("/sign")
                 || path.startsWith("/my-")
                 || path.startsWith("/first-start/")

@@ -3,7 +3,6 @@ package org.tunica.web;
 import java.security.Principal;
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -11,10 +10,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
-import org.tunica.casefile.Faults;
-import org.tunica.casefile.FaultyInput;
-import org.tunica.casefile.FieldReader;
-import org.tunica.casefile.JsonText;
 import org.tunica.frame.NotThere;
 import org.tunica.governance.Manifest;
 import org.tunica.governance.ReleaseFiles;
@@ -22,7 +17,6 @@ import org.tunica.governance.Story;
 import org.tunica.governance.Timeline;
 import org.tunica.releases.ReleaseRecords;
 import org.tunica.releases.SigningDesk;
-import org.tunica.signing.Signature;
 import org.tunica.store.Store;
 
 /**
@@ -74,22 +68,8 @@ final class ReleasesController {
     @PostMapping(path = "/{version}/signatures", consumes = MediaType.APPLICATION_JSON_VALUE)
     ReleaseLine sign(@PathVariable String version, @RequestBody byte[] json, Principal who) {
         one(version);
-        Signature signature = read(json);
-        if (!signature.statement().person().equals(who.getName())) {
-            throw Said.fault("$.person", "must be who is signed in; nobody hands in the signature of another");
-        }
-        if (!signature.statement().release().equals(version)) {
-            throw Said.fault("$.release", "must be " + version);
-        }
-        signing.sign(signature);
+        signing.take(version, who.getName(), json);
         return one(version);
-    }
-
-    private static Signature read(byte[] json) {
-        Faults faults = new Faults();
-        Optional<Signature> signature = Signature.read(new FieldReader(JsonText.parse("signature", json), "$", faults));
-        faults.throwIfAny("signature");
-        return signature.orElseThrow(() -> new FaultyInput("signature", faults.list()));
     }
 
     private ReleaseLine line(Timeline timeline, Story story) {

@@ -9,9 +9,11 @@ import org.tunica.frame.Frame;
  * @param roles of the reader
  * @param places open to the reader
  * @param cases whether the pages of cases are open to the reader
+ * @param governance whether the pages of the governance team are
  * @param ownPassword whether the reader has a password of this server
  */
-record StartPage(Frame frame, List<String> roles, List<Place> places, boolean cases, boolean ownPassword) {
+record StartPage(
+        Frame frame, List<String> roles, List<Place> places, boolean cases, boolean governance, boolean ownPassword) {
     /** An address and what it does. */
     record Place(String address, String says) {}
 }

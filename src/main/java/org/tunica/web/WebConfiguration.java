@@ -8,6 +8,7 @@ import org.springframework.context.annotation.PropertySource;
 import org.tunica.couch.CouchConfiguration;
 import org.tunica.frame.PageRefusals;
 import org.tunica.frame.Pages;
+import org.tunica.office.OfficeConfiguration;
 
 /** What the server is made of. */
 @Configuration(proxyBeanMethods = false)
@@ -27,6 +28,7 @@ import org.tunica.frame.Pages;
     ErrorPages.class,
     GovernanceController.class,
     HookController.class,
+    OfficeConfiguration.class,
     PageController.class,
     PageRefusals.class,
     Pages.class,

@@ -58,15 +58,13 @@ public record Draft(WorkingCopy copy) {
     }
 
     /**
-     * Saves a file.
+     * Saves a file, and lists in the change record what the files changed; remarks in the record are lost.
      *
      * @param seen what {@link #mark} gave for the text that was seen; that of the empty text for a file that is new
      * @throws FaultyInput when it was changed since, or cannot be a file of a working copy
      */
     public void save(String author, String path, String seen, String text) {
-        if (!opening().author().equals(author)) {
-            throw fault("change " + number(), "is " + opening().author() + "'s; its author alone edits it");
-        }
+        mustBeOf(author);
         if (!PATH.matcher(path).matches()) {
             throw fault(
                     path,
@@ -84,8 +82,31 @@ public record Draft(WorkingCopy copy) {
         }
         try {
             copy.put(path, lines);
+            list(path);
         } catch (IOException e) {
             throw fault(path, "cannot be written: " + e.getMessage());
+        }
+    }
+
+    /** The record lists what the files changed, or the change would not load; one that cannot be read is told by the loading. */
+    private void list(String saved) throws IOException {
+        if (!saved.startsWith("rules/changes/")) {
+            try {
+                copy.fillRecord(Optional.empty());
+            } catch (FaultyInput e) {
+                return;
+            }
+        }
+    }
+
+    /**
+     * Ends the work unless somebody is its author.
+     *
+     * @throws FaultyInput when it is another's
+     */
+    public void mustBeOf(String author) {
+        if (!opening().author().equals(author)) {
+            throw fault("change " + number(), "is " + opening().author() + "'s; its author alone edits it");
         }
     }
 

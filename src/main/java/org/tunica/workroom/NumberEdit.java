@@ -23,7 +23,7 @@ import org.tunica.knowledge.Standing;
  * @param note empty to leave the note as it is
  */
 public record NumberEdit(String id, String value, String source, String standing, String note) {
-    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,9}(\\.\\d{1,9})?");
+    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,9}(\\.\\d{1,9})?(e[+-]?\\d{1,2})?");
     private static final Pattern SOURCE = Pattern.compile("S-\\d{4}");
 
     /** Where the entry of a number stands. */
@@ -36,15 +36,27 @@ public record NumberEdit(String id, String value, String source, String standing
 
     /** The entry of a number among the files of a draft; empty when it stands in none as an entry of its own. */
     public static Optional<Place> find(Draft draft, String id) {
-        Pattern entry = Pattern.compile("(?m)^" + Pattern.quote(id) + ":\\n(?:(?:  .*)?\\n?)*?(?=^\\S|\\z)");
+        String opening = id + ":\n";
         for (Map.Entry<String, String> file :
                 draft.copy().after().under("knowledge/", ".yaml").entrySet()) {
-            Matcher found = entry.matcher(file.getValue());
-            if (found.find() && found.group().contains("\n  value: ")) {
-                return Optional.of(new Place(file.getKey(), file.getValue(), found.start(), found.end()));
+            String text = file.getValue();
+            int from = text.startsWith(opening) ? 0 : text.indexOf("\n" + opening) + 1;
+            if (from > 0 || text.startsWith(opening)) {
+                Place place = new Place(file.getKey(), text, from, end(text, from + opening.length()));
+                return Optional.of(place).filter(found -> found.entry().contains("\n  value: "));
             }
         }
         return Optional.empty();
+    }
+
+    /** An entry ends where a line begins at the margin. */
+    private static int end(String text, int from) {
+        int at = from;
+        while (at < text.length() && (text.charAt(at) == ' ' || text.charAt(at) == '\n')) {
+            int next = text.indexOf('\n', at);
+            at = next < 0 ? text.length() : next + 1;
+        }
+        return at;
     }
 
     /**

@@ -146,7 +146,7 @@ public final class ReplayRoom implements AutoCloseable {
                                     .orElse("another ran") + "; one runs at a time");
         }
         failures.remove(sides.key());
-        store.audit().note(by, Act.VIEWED, new Subject("replay", sides.key()));
+        store.audit().note(by, Act.REPLAY_BEGUN, new Subject("replay", sides.key()));
         worker.execute(() -> work(folder, sides, against.against(draft), invented));
     }
 

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Word;
@@ -105,10 +106,13 @@ public record RuleEdit(Rule rule, Knowledge knowledge) {
         }
         if (is instanceof Condition.AmongWords among) {
             return new Condition.AmongWords(
-                    among.field(), among.among(), words(among.field().values(), place, typed, faults));
+                    among.field(),
+                    among.among(),
+                    words(among.words(), among.field().values(), place, typed, faults));
         }
         if (is instanceof Condition.AnyOf any) {
-            return new Condition.AnyOf(any.field(), any.any(), words(any.field().values(), place, typed, faults));
+            return new Condition.AnyOf(
+                    any.field(), any.any(), words(any.words(), any.field().values(), place, typed, faults));
         }
         return is;
     }
@@ -124,9 +128,13 @@ public record RuleEdit(Rule rule, Knowledge knowledge) {
         return wanted;
     }
 
-    private static List<String> words(List<String> known, int place, Typed typed, Faults faults) {
+    /** Those that stood there stay in their order; what is new comes behind. */
+    private static List<String> words(List<String> stood, List<String> known, int place, Typed typed, Faults faults) {
         List<String> chosen = typed.all(place + ".words");
-        List<String> words = known.stream().filter(chosen::contains).toList();
+        List<String> words = Stream.concat(stood.stream(), known.stream())
+                .filter(chosen::contains)
+                .distinct()
+                .toList();
         if (words.isEmpty()) {
             faults.add("condition " + (place + 1), "at least one word must be chosen");
         }

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
@@ -89,25 +90,46 @@ public final class Workroom {
     }
 
     /**
-     * Begins a change with the release in force.
+     * Begins a change with the release in force and its scenarios.
      *
      * @throws FaultyInput when the data are in no folder, or the folder cannot be written
      */
-    public synchronized Draft begin(String author, NewRecord first) {
+    public Draft begin(String author, NewRecord first) {
+        return begin(author, first, desk.scenarios());
+    }
+
+    /** The same with other scenarios. */
+    public synchronized Draft begin(String author, NewRecord first, SortedMap<String, String> scenarios) {
         Path folder = folder().orElseThrow(() -> fault(
                 "folder",
                 "the data are in a database, and a working copy needs a folder; begin the change at the"
-                        + " command line"));
+                        + " command line, in a folder of your own"));
         ChangeDesk.Start start = desk.start();
         String number = free(folder, start);
+        return begun(start, number, author, first, scenarios, folder.resolve(number));
+    }
+
+    /** The same in a folder of somebody's own. */
+    public Draft begin(String author, NewRecord first, SortedMap<String, String> scenarios, Path folder) {
+        ChangeDesk.Start start = desk.start();
+        String number = NewRecord.nextNumber(reviews.of(start.bundle()).knowledge());
+        return begun(start, number, author, first, scenarios, folder);
+    }
+
+    private Draft begun(
+            ChangeDesk.Start start,
+            String number,
+            String author,
+            NewRecord first,
+            SortedMap<String, String> scenarios,
+            Path folder) {
         Opening opening =
                 new Opening(number, author, start.release(), start.bundle().digest(), today());
         try {
-            WorkingCopy copy = WorkingCopy.begin(
-                    folder.resolve(number), start.bundle(), desk.scenarios(), opening, first.draft(number, today()));
-            return new Draft(copy);
+            return new Draft(
+                    WorkingCopy.begin(folder, start.bundle(), scenarios, opening, first.draft(number, today())));
         } catch (IOException e) {
-            throw fault(number, "cannot be written: " + e.getMessage());
+            throw fault(folder.toString(), "cannot be written: " + e.getMessage());
         }
     }
 

@@ -1,6 +1,7 @@
 package org.tunica.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
@@ -57,6 +58,12 @@ class ChangeCommandTest {
         assertEquals(0, run("change", "withdraw", number, "--because", "a better source", "--data", data));
         assertEquals(0, run("change", "list", "--data", data));
         assertTrue(out.contains("Change " + number + ": withdrawn, by anna"), out);
+
+        String[] without = {"change", "start", "--title", "x", "--author", "anna", "--initials", "AK", "--data", data};
+        assertEquals(0, run(without), err);
+        String other = out.substring("Change ".length(), "Change ".length() + 4);
+        assertNotEquals(number, other, "a number once handed in is taken");
+        assertTrue(Files.isRegularFile(Path.of(data, "changes", other, "change.json")), out);
     }
 
     @Test

@@ -7,11 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tunica.casefile.Faults;
+import org.tunica.casefile.FieldReader;
+import org.tunica.casefile.JsonText;
+import org.tunica.signing.KeyFile;
+import org.tunica.signing.Signature;
 
 /** A governance team of invented people at the command line, from the first key to the day a release is rolled back. */
 class ReleaseCommandTest {
@@ -90,6 +96,23 @@ class ReleaseCommandTest {
         assertTrue(out.contains("written by:     alma"), out);
         done("verify", "--data", data);
         refused("there is no release before 1.0.0", "release", "rollback", "--data", data, "--because", "doubts");
+    }
+
+    @Test
+    void aSignatureForAServer_isPrintedAndHolds() throws IOException {
+        String digest = "sha256:" + "0".repeat(64);
+        String key = createKey("rosa");
+        refused("digest must be written as", signedElsewhere(key, "none"));
+        done(signedElsewhere(key, digest));
+        assertTrue(err.contains("purpose acknowledge-replay"), err);
+        Faults faults = new Faults();
+        Signature signature = Signature.read(
+                        new FieldReader(JsonText.parse("signature", out.getBytes(StandardCharsets.UTF_8)), "$", faults))
+                .orElseThrow();
+        assertEquals("rosa", signature.statement().person());
+        String json = Files.readString(Path.of(key));
+        assertTrue(signature.holdsUnder(
+                KeyFile.read("key", json.getBytes(StandardCharsets.UTF_8)).publicKey()));
     }
 
     @Test
@@ -218,6 +241,23 @@ class ReleaseCommandTest {
             post,
             "--key",
             key(person),
+            "--passphrase-file",
+            passphrase
+        };
+    }
+
+    private String[] signedElsewhere(String key, String digest) {
+        return new String[] {
+            "key",
+            "sign",
+            "--key",
+            key,
+            "--release",
+            "1.0.0",
+            "--as",
+            "reviewer",
+            "--digest",
+            digest,
             "--passphrase-file",
             passphrase
         };

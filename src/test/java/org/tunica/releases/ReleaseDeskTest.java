@@ -113,6 +113,21 @@ class ReleaseDeskTest {
     }
 
     @Test
+    void aReplayAgainstWhatIsNoLongerInForce_keepsAReleaseFromComingIntoForce() {
+        try (Office office = office()) {
+            office.inForce("1.0.0", Office.SMALL);
+            office.approved("1.1.0", Office.RULES);
+            office.approved("1.2.0", Office.WIDER_GAP);
+            office.desk.activate(Office.BY, "1.1.0");
+            office.hours(1);
+            refused(
+                    () -> office.desk.activate(Office.BY, "1.2.0"),
+                    "the replay was made against other rules than those in force");
+            assertEquals(Optional.of("1.1.0"), office.versionInForce());
+        }
+    }
+
+    @Test
     void aPersonWhoLeavesLater_takesNoSignatureAway() {
         try (Office office = office()) {
             office.inForce("1.0.0", Office.RULES);

@@ -33,6 +33,7 @@ class RoleTableTest {
     private static final String SPECIALIST = "specialist";
     private static final String ADMINISTRATOR = "administrator";
     private static final String AUDIT = "administrator safety-officer";
+    private static final String AUTHOR = "rule-author";
     private static final String NONE = "";
 
     /** Method and pattern as the server knows them, an address of that kind, and who may. */
@@ -104,6 +105,44 @@ class RoleTableTest {
                     "POST /api/governance/releases/{version}/signatures",
                     "/api/governance/releases/1.0.0/signatures",
                     SIGNERS),
+            row("GET /governance/rules", "/governance/rules", CLINICAL),
+            row("GET /governance/rules/{id}", "/governance/rules/none", CLINICAL),
+            row("GET /governance/due", "/governance/due", CLINICAL),
+            row("GET /governance/changes", "/governance/changes", CLINICAL),
+            row("POST /governance/changes", "/governance/changes", AUTHOR),
+            row("GET /governance/changes/{number}", "/governance/changes/0091", CLINICAL),
+            row("POST /governance/changes/{number}/reason", "/governance/changes/0091/reason", AUTHOR),
+            row("POST /governance/changes/{number}/submission", "/governance/changes/0091/submission", AUTHOR),
+            row("POST /governance/changes/{number}/withdrawal", "/governance/changes/0091/withdrawal", AUTHOR),
+            row("POST /governance/changes/{number}/release", "/governance/changes/0091/release", AUTHOR),
+            row("POST /governance/changes/{number}/replay", "/governance/changes/0091/replay", AUTHOR),
+            row("POST /governance/changes/{number}/number", "/governance/changes/0091/number", AUTHOR),
+            row("POST /governance/changes/{number}/rule", "/governance/changes/0091/rule", AUTHOR),
+            row("POST /governance/changes/{number}/text", "/governance/changes/0091/text", AUTHOR),
+            row("GET /governance/changes/{number}/replay", "/governance/changes/0091/replay", CLINICAL),
+            row("GET /governance/changes/{number}/number", "/governance/changes/0091/number?id=x", CLINICAL),
+            row("GET /governance/changes/{number}/rule", "/governance/changes/0091/rule?id=x", CLINICAL),
+            row("GET /governance/changes/{number}/text", "/governance/changes/0091/text?path=x", CLINICAL),
+            row("GET /governance/follow.js", "/governance/follow.js", CLINICAL),
+            row("GET /governance/feedback", "/governance/feedback", CLINICAL),
+            row("POST /governance/feedback/{card}", "/governance/feedback/none", SIGNERS),
+            row("GET /governance/releases", "/governance/releases", CLINICAL),
+            row("GET /governance/releases/{version}", "/governance/releases/1.0.0", CLINICAL),
+            row("GET /governance/releases/{version}/replay", "/governance/releases/1.0.0/replay", CLINICAL),
+            row("GET /governance/releases/{version}/acts/{act}", "/governance/releases/1.0.0/acts/none", CLINICAL),
+            row("POST /governance/releases/{version}/signatures", "/governance/releases/1.0.0/signatures", SIGNERS),
+            row(
+                    "POST /governance/releases/{version}/by-author/{act}",
+                    "/governance/releases/1.0.0/by-author/none",
+                    "rule-author"),
+            row(
+                    "POST /governance/releases/{version}/by-lead/{act}",
+                    "/governance/releases/1.0.0/by-lead/none",
+                    "clinical-lead"),
+            row(
+                    "POST /governance/releases/{version}/by-either/{act}",
+                    "/governance/releases/1.0.0/by-either/none",
+                    "clinical-lead safety-officer"),
             row("GET /api/users", "/api/users", ADMINISTRATOR),
             row("GET /api/users/{name}", "/api/users/none", ADMINISTRATOR),
             row("PUT /api/users/{name}", "/api/users/none", ADMINISTRATOR),
