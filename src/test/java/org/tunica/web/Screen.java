@@ -111,7 +111,8 @@ final class Screen implements AutoCloseable {
     }
 
     /** An attribute of what has the focus. */
-    @Nullable String focused(String attribute) {
+    @Nullable
+    String focused(String attribute) {
         return driver.switchTo().activeElement().getDomAttribute(attribute);
     }
 
