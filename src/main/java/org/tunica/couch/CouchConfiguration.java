@@ -13,10 +13,13 @@ import org.tunica.store.Store;
     AdvicePages.class,
     CaseFormPages.class,
     CasePages.class,
+    DeliveredPages.class,
     ImportPages.class,
     PageScripts.class,
+    PaperPages.class,
     PlanPages.class,
     SimilarPages.class,
+    VisitPages.class,
     WindowPages.class
 })
 public class CouchConfiguration {
