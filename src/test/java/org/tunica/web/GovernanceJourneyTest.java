@@ -163,6 +163,7 @@ class GovernanceJourneyTest {
         }
         screen.driver.findElement(By.linkText("What the replay found")).click();
         assertTrue(screen.text().contains("15 cases with 20 segments"), screen.text());
+        assertTrue(screen.text().contains("Held against\n1.0.0 (active, "), screen.text());
         fair(screen);
         go(screen, CHANGES + "/" + number);
         type(screen, "version", "1.0.0");
