@@ -6,8 +6,10 @@ import java.util.List;
 import org.tunica.casefile.CaseFile;
 import org.tunica.invented.InventedLibrary;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.outcomes.HappenedCurves;
 import org.tunica.outcomes.HappenedPage;
 import org.tunica.outcomes.OutcomeNumbers;
+import org.tunica.pastcases.PastCase;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
 import org.tunica.plan.SegmentAdvice;
@@ -78,6 +80,20 @@ public final class Likeness {
         }
         return new Advice(
                 advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
+    }
+
+    /**
+     * Past cases that were released one by one, to be searched; their index is in memory.
+     *
+     * @param says what they are, in words for people
+     */
+    public CaseLibrary released(String says, List<PastCase> cases) {
+        return CaseLibrary.inMemory(new ListedCases(says, cases), knowledge, physics);
+    }
+
+    /** How long the nearest past segments stayed closed, drawn. */
+    public HappenedCurves curves(Advice.Release release) {
+        return new HappenedCurves(OutcomeNumbers.of(knowledge), release);
     }
 
     /** Writes what happened to the nearest past segments. */

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.invented.InventedLibrary;
@@ -17,6 +18,9 @@ import org.tunica.pastcases.CaseProgress;
 import org.tunica.pastcases.Coarsening;
 import org.tunica.pastcases.EachCase;
 import org.tunica.pastcases.Finished;
+import org.tunica.pastcases.Nameless;
+import org.tunica.pastcases.NamelessCase;
+import org.tunica.pastcases.NoteScrubber;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.pastcases.Release;
@@ -78,6 +82,20 @@ public final class PastCases {
     /** A waiting case as JSON on one line, {@code tunica-waiting/1}. */
     public String toLine(WaitingCase waiting) {
         return JsonOutput.line(waiting);
+    }
+
+    /**
+     * An open case without the person, to be talked about.
+     *
+     * @param id stands in place of its reference; nothing of the case may be in it
+     */
+    public NamelessCase nameless(CaseFile caseFile, String id) {
+        return new Nameless(knowledge).of(caseFile, id);
+    }
+
+    /** A text reduced to clinical words and measurements; empty when nothing of it stays. */
+    public String scrubbed(String text) {
+        return String.join(" ", new NoteScrubber(knowledge).scrub(List.of(text)));
     }
 
     /** The same waiting case with less told. */

@@ -111,9 +111,25 @@ class ArchitectureTest {
                     "session",
                     "treatment",
                     "paper",
+                    "pastcases",
+                    "similar",
                     "store",
                     "wording",
                     "pages",
+                    "frame"),
+            arrow(
+                    "meeting",
+                    "front door",
+                    "casefile",
+                    "knowledge",
+                    "plan",
+                    "paper",
+                    "pastcases",
+                    "outcomes",
+                    "similar",
+                    "store",
+                    "wording",
+                    "couch",
                     "frame"),
             arrow(
                     "releases",
@@ -163,7 +179,7 @@ class ArchitectureTest {
 
     /** Where the web framework is known: what puts the server together, and what answers people with pages. */
     private static final String[] WITH_PAGES = {
-        "org.tunica.web", "org.tunica.frame", "org.tunica.couch", "org.tunica.office"
+        "org.tunica.web", "org.tunica.frame", "org.tunica.couch", "org.tunica.meeting", "org.tunica.office"
     };
 
     /** What the command line may not touch: it asks the front door. */

@@ -45,6 +45,11 @@ record Ask(
     /** A word as it stands in the file, and as people read it. */
     record Choice(String word, String says) {}
 
+    /** The same, folded away or not. */
+    Ask rare(boolean folded) {
+        return new Ask(field, path, kind, says, unit, range, choices, required, folded, row);
+    }
+
     Ask {
         choices = List.copyOf(choices);
         row = List.copyOf(row);

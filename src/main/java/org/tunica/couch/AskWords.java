@@ -39,6 +39,33 @@ final class AskWords {
             Map.entry("limbs.side", "side"),
             Map.entry("limbs.segments.ref", "name of the segment in the map"),
             Map.entry("limbs.segments.nerve.name", "nearest nerve"),
+            Map.entry("delivered.date", "day, such as 2026-03-02"),
+            Map.entry("delivered.people", "who took part, by initials; no name"),
+            Map.entry("delivered.indication", "why it was done, in words; no name"),
+            Map.entry("delivered.consent", "consent was confirmed"),
+            Map.entry("delivered.timeOut", "the team stopped to check person, side and procedure"),
+            Map.entry("delivered.otherAdrenaline", "that lidocaine held adrenaline"),
+            Map.entry("delivered.aftercare.compression", "compression, in words"),
+            Map.entry("delivered.aftercare.prophylaxis", "prophylaxis against thrombosis, in words"),
+            Map.entry("delivered.aftercare.adviceGiven", "advice for the way home was given"),
+            Map.entry("delivered.aftercare.followUp", "follow-up planned, in words"),
+            Map.entry("delivered.segments.notDone", "not done, because; then what was intended is left out"),
+            Map.entry("delivered.segments.technique", "technique really used"),
+            Map.entry("delivered.segments.position", "position of the patient"),
+            Map.entry("delivered.segments.access.vein", "vein entered"),
+            Map.entry("delivered.segments.access.level", "level of access"),
+            Map.entry("delivered.segments.stretches", "stretches each with its own setting, from the junction down"),
+            Map.entry("delivered.segments.tumescent.adrenaline", "adrenaline in the tumescence"),
+            Map.entry("delivered.segments.tumescent.chilled", "tumescence chilled"),
+            Map.entry("delivered.segments.incidents", "what went wrong"),
+            Map.entry("delivered.segments.incidentNote", "more about it, in words; no name"),
+            Map.entry("delivered.segments.closingDuplex.deepVeinOpen", "deep vein seen open at the last scan"),
+            Map.entry("followup.limbs.visits.ceap", "CEAP class at this visit, such as C2,As,Ep,Pr"),
+            Map.entry("followup.limbs.treated.closure", "counts as closed by the definition"),
+            Map.entry("followup.limbs.visits.segments.clot", "clot at the deep end"),
+            Map.entry("followup.limbs.visits.segments.complications", "what went wrong since the last visit"),
+            Map.entry("followup.limbs.visits.segments.complications.clavienDindo", "grade by Clavien and Dindo"),
+            Map.entry("followup.limbs.visits.segments.again", "done to it again"),
             Map.entry("limbs.segments.chosen", "technique a person has chosen already"));
 
     private final Knowledge knowledge;
@@ -50,7 +77,7 @@ final class AskWords {
     Ask ask(String prefix, String field, Ask.Kind kind, Collection<Choice> choices, boolean required, List<Ask> row) {
         String path = prefix + field;
         Optional<Measurement> number =
-                Optional.ofNullable(knowledge.measurements().get(path));
+                Optional.ofNullable(knowledge.measurements().get(measured(path)));
         return new Ask(
                 field,
                 path,
@@ -62,6 +89,12 @@ final class AskWords {
                 required,
                 RARE.matcher(path).matches(),
                 row);
+    }
+
+    /** A stretch holds what the whole length holds, and every item of the severity score is graded alike. */
+    private static String measured(String path) {
+        return path.replace("segments.stretches.", "segments.heat.")
+                .replaceFirst("^followup\\..*vcss(Before)?\\..*", "followup.vcss");
     }
 
     private static String range(Measurement number) {
@@ -109,7 +142,7 @@ final class AskWords {
     /** The ids a list of that name may hold; empty where it holds a text. */
     Collection<Choice> ids(String field) {
         return switch (field.substring(field.lastIndexOf('.') + 1)) {
-            case "devices", "low", "middling", "high", "chosen" ->
+            case "devices", "low", "middling", "high", "chosen", "technique" ->
                 knowledge.techniques().values().stream()
                         .map(technique -> new Choice(technique.id(), technique.says()))
                         .toList();

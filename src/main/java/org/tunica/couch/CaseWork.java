@@ -19,6 +19,7 @@ import org.tunica.store.Origin;
 import org.tunica.store.Store;
 import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.FollowUp;
+import org.tunica.treatment.TreatedPlan;
 
 /** Makes from a kept case what is kept with it. What takes long is done before anything is written. */
 public final class CaseWork {
@@ -81,6 +82,15 @@ public final class CaseWork {
         Origin origin = planned.document().origin();
         keep(by, DocumentKind.FOLLOW_UP, caseRef, planned.document().caseVersion(), origin, text(json));
         return treatment;
+    }
+
+    /** What was treated: as it was delivered or, before anything was recorded of that, as the last plan has it. */
+    TreatedPlan treated(String caseRef) {
+        KeptDocument planned = keptPlan(caseRef, Optional.empty());
+        List<DeliveredSession> delivered = deliveredOf(caseRef);
+        return delivered.isEmpty()
+                ? tunica.treatments().readTreated("plan", bytes(planned))
+                : TreatedPlan.of(tunica.readPlan("plan", bytes(planned)).caseFile(), delivered, tunica.knowledge());
     }
 
     /** What was delivered, session by session; a record set right replaces the one before. */

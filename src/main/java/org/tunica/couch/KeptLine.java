@@ -27,7 +27,7 @@ public record KeptLine(long number, long caseVersion, String release, String at,
     }
 
     /** When something came to be, to the minute. */
-    static String minute(Stamp stamp) {
+    public static String minute(Stamp stamp) {
         return MINUTE.format(stamp.at()) + " UTC";
     }
 }

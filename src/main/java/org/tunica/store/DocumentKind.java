@@ -8,7 +8,11 @@ public enum DocumentKind implements Word {
     PLAN(Act.PLAN_MADE),
     DELIVERED(Act.DELIVERY_RECORDED),
     NOTE(Act.NOTE_WRITTEN),
-    FOLLOW_UP(Act.FOLLOW_UP_RECORDED);
+    FOLLOW_UP(Act.FOLLOW_UP_RECORDED),
+    /** A case sent to the meeting, or its day set anew. */
+    REFERRAL(Act.CASE_REFERRED),
+    /** What the meeting decided. */
+    DECISION(Act.DECISION_MADE);
 
     private final Act act;
 

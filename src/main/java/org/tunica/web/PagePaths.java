@@ -8,6 +8,8 @@ final class PagePaths {
         return path.equals("/")
                 || path.equals("/cases")
                 || path.startsWith("/cases/")
+                || path.equals("/meeting")
+                || path.startsWith("/meeting/")
                 || path.equals("/governance")
                 || path.startsWith("/governance/")
                 || path.startsWith("/sign")

@@ -8,6 +8,7 @@ import org.springframework.context.annotation.PropertySource;
 import org.tunica.couch.CouchConfiguration;
 import org.tunica.frame.PageRefusals;
 import org.tunica.frame.Pages;
+import org.tunica.meeting.MeetingConfiguration;
 import org.tunica.office.OfficeConfiguration;
 
 /** What the server is made of. */
@@ -23,6 +24,7 @@ import org.tunica.office.OfficeConfiguration;
     CallerRules.class,
     CasesController.class,
     CouchConfiguration.class,
+    MeetingConfiguration.class,
     DocumentsController.class,
     Doors.class,
     ErrorPages.class,
