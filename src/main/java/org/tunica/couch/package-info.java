@@ -4,6 +4,14 @@
  * <p>In: what was typed, and the store. Out: pages, versions of cases, and what was chosen. Entry type:
  * {@link org.tunica.couch.CouchConfiguration}, which {@code web} takes in. May import the front door and its records, the
  * store, {@code pages} and {@code frame}.
+ *
+ * <p>Decisions on entering and choosing. The form is read off the records of the contract ({@link org.tunica.couch.CaseAsks}), so
+ * a new measurement has its field; a field bears the JSON path of its value, which is where the one reader of cases puts its
+ * faults. What is typed goes to that reader as it was typed. A list says by a mark of its own that it is known. Who saves on an
+ * older version is shown what changed and loses nothing. No file is uploaded: a script reads it into the text. A choice is kept
+ * with the case, as a document with its reason, and as a report of a card, so that one watch sees it beside the feedback of
+ * record systems; an option that is not ranked cannot be chosen here. An advice is computed behind the page, which shows
+ * what holds so far and looks again.
  */
 @NullMarked
 package org.tunica.couch;

@@ -10,6 +10,7 @@ public enum Act implements Word {
     DELIVERY_RECORDED,
     NOTE_WRITTEN,
     FOLLOW_UP_RECORDED,
+    CHOICE_MADE,
     CASE_REFERRED,
     DECISION_MADE,
     PAST_CASE_OFFERED,

@@ -9,6 +9,7 @@ public enum DocumentKind implements Word {
     DELIVERED(Act.DELIVERY_RECORDED),
     NOTE(Act.NOTE_WRITTEN),
     FOLLOW_UP(Act.FOLLOW_UP_RECORDED),
+    CHOICE(Act.CHOICE_MADE),
     /** A case sent to the meeting, or its day set anew. */
     REFERRAL(Act.CASE_REFERRED),
     /** What the meeting decided. */

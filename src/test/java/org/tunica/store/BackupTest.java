@@ -26,6 +26,11 @@ import org.tunica.casefile.FaultyInput;
 
 /** What was backed up comes back whole, in either database, or nothing comes at all. */
 class BackupTest {
+    private static final int KINDS = DocumentKind.values().length;
+
+    /** The row that tells of the backup itself. */
+    private static final int LAST = Filled.ROWS + 1;
+
     @TempDir
     private Path folder;
 
@@ -47,7 +52,7 @@ class BackupTest {
         try (Store store = open(to)) {
             Backup restored = store.restore(Filled.ANNA, first, Optional.of(made.head()));
             assertEquals(made, restored);
-            assertEquals(27 + 21, restored.rows());
+            assertEquals(LAST + (Filled.ROWS - 5), restored.rows());
             assertEquals(List.of(), store.audit().verify(made.head()).faults());
             assertEquals("restored", store.audit().newest(Page.newest(1)).get(0).act());
             assertEquals(
@@ -125,9 +130,10 @@ class BackupTest {
                 a -> a.change("cases.jsonl", "v\\\\\":1", "v\\\\\":7").signed("cases.jsonl"),
                 "audit row 5: was changed",
                 a -> a.change("audit.jsonl", "(\"number\":5,.*?)anna", "$1eve").signed("audit.jsonl"),
-                "audit row 27: is missing, and with it every row up to 27",
-                a -> a.change("audit.jsonl", "\\{\"number\":27.*\n", "").signed("audit.jsonl"),
-                "documents.jsonl: holds 4 rows, the manifest says 5",
+                "audit row " + LAST + ": is missing, and with it every row up to " + LAST,
+                a -> a.change("audit.jsonl", "\\{\"number\":" + LAST + ".*\n", "")
+                        .signed("audit.jsonl"),
+                "documents.jsonl: holds " + (KINDS - 1) + " rows, the manifest says " + KINDS,
                 a -> a.change("documents.jsonl", "\\{.*\n", ""),
                 "users.jsonl: row 1 is not an object with name, version, state",
                 a -> a.change("users.jsonl", "\"version\":2", "\"version\":\"2\"")
@@ -165,10 +171,10 @@ class BackupTest {
     void aBackupOfAnotherTrailThanTheOneNoted_isRefused() throws SQLException, IOException {
         Path archive = archive();
         try (Store store = open(Engine.SQLITE)) {
-            AuditHead noted = new AuditHead(27, "a".repeat(64));
+            AuditHead noted = new AuditHead(LAST, "a".repeat(64));
             FaultyInput refused =
                     assertThrows(FaultyInput.class, () -> store.restore(Filled.ANNA, archive, Optional.of(noted)));
-            assertTrue(refused.getMessage().contains("audit row 27: is not the row noted elsewhere"));
+            assertTrue(refused.getMessage().contains("audit row " + LAST + ": is not the row noted elsewhere"));
             assertEquals(AuditHead.NONE, store.audit().head());
         }
     }
