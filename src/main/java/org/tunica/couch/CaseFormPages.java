@@ -1,11 +1,9 @@
 package org.tunica.couch;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
@@ -16,10 +14,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
-import org.tunica.casefile.FaultyInput;
-import org.tunica.casefile.JsonText;
 import org.tunica.frame.ForPeople;
 import org.tunica.frame.NotThere;
 import org.tunica.frame.Pages;
@@ -35,32 +30,23 @@ import org.tunica.store.Subject;
 @RestController
 @ForPeople
 final class CaseFormPages {
-    private static final String NEW = "/cases/new";
-
-    /** Addresses beside those of cases; a case of that name could not be opened. */
-    private static final Set<String> TAKEN = Set.of("new", "import");
-
-    private final Pages pages;
-    private final Tunica tunica;
+    private final FormDesk desk;
     private final Store store;
-    private final CaseAsks asks;
 
-    CaseFormPages(Pages pages, Tunica tunica, Store store) {
-        this.pages = pages;
-        this.tunica = tunica;
+    CaseFormPages(FormDesk desk, Store store) {
+        this.desk = desk;
         this.store = store;
-        this.asks = CaseAsks.of(tunica.knowledge());
     }
 
-    @GetMapping(path = NEW, produces = Pages.HTML)
+    @GetMapping(path = SentForm.NEW, produces = Pages.HTML)
     String blank(HttpServletRequest request) {
-        return page(request, new Sent(NEW, Cases.NONE, List.of(), Typed.blank()), List.of());
+        return desk.page(request, SentForm.fresh(List.of(), Typed.blank()), List.of());
     }
 
-    @PostMapping(path = NEW, produces = Pages.HTML)
+    @PostMapping(path = SentForm.NEW, produces = Pages.HTML)
     ResponseEntity<String> add(
             @RequestParam MultiValueMap<String, String> fields, HttpServletRequest request, Authentication who) {
-        return answer(Sent.of(NEW, Cases.NONE, fields), fields.getFirst("do"), request, who);
+        return answer(SentForm.of(SentForm.NEW, Cases.NONE, fields), fields.getFirst("do"), request, who);
     }
 
     @GetMapping(path = "/cases/{caseRef}/edit", produces = Pages.HTML)
@@ -68,7 +54,8 @@ final class CaseFormPages {
         KeptCase kept = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
         Subject subject = new Subject("case", kept.caseRef() + "/" + kept.version());
         store.audit().note(Reader.of(who).actor(), Act.VIEWED, subject);
-        return page(request, new Sent(address(caseRef), kept.version(), List.of(), typed(kept)), List.of());
+        return desk.page(
+                request, new SentForm(address(caseRef), kept.version(), List.of(), desk.typed(kept)), List.of());
     }
 
     @PostMapping(path = "/cases/{caseRef}/edit", produces = Pages.HTML)
@@ -81,7 +68,7 @@ final class CaseFormPages {
         if (store.cases().latest(caseRef).isEmpty()) {
             throw new NotThere("case");
         }
-        Sent sent = Sent.of(address(caseRef), seen, fields);
+        SentForm sent = SentForm.of(address(caseRef), seen, fields);
         return answer(sent.with(sent.typed().with("caseRef", caseRef)), fields.getFirst("do"), request, who);
     }
 
@@ -90,16 +77,16 @@ final class CaseFormPages {
     }
 
     private ResponseEntity<String> answer(
-            Sent sent, @Nullable String wanted, HttpServletRequest request, Authentication who) {
+            SentForm sent, @Nullable String wanted, HttpServletRequest request, Authentication who) {
         return Optional.ofNullable(wanted)
                 .flatMap(step -> FormStep.of(step, sent.typed()))
-                .map(step -> ResponseEntity.ok(page(request, sent.with(step.typed()), List.of())))
+                .map(step -> ResponseEntity.ok(desk.page(request, sent.with(step.typed()), List.of())))
                 .orElseGet(() -> saved(sent, request, Reader.of(who)));
     }
 
-    private ResponseEntity<String> saved(Sent sent, HttpServletRequest request, Reader reader) {
-        TypedCase written = TypedCase.of(asks, sent.typed());
-        List<Fault> faults = faults(written, sent);
+    private ResponseEntity<String> saved(SentForm sent, HttpServletRequest request, Reader reader) {
+        TypedCase written = desk.written(sent.typed());
+        List<Fault> faults = desk.faults(sent.typed(), written);
         if (!faults.isEmpty()) {
             return refused(request, sent, faults);
         }
@@ -114,25 +101,12 @@ final class CaseFormPages {
         }
     }
 
-    private List<Fault> faults(TypedCase written, Sent sent) {
-        List<Fault> faults = new ArrayList<>(written.faults());
-        if (TAKEN.contains(sent.typed().text("caseRef"))) {
-            faults.add(new Fault("caseRef", "is a word of this program's addresses; take another one"));
-        }
-        try {
-            tunica.readCase("case", written.json().getBytes(StandardCharsets.UTF_8));
-        } catch (FaultyInput e) {
-            e.faults().forEach(fault -> faults.add(new Fault(written.field(fault.place()), fault.says())));
-        }
-        return faults;
-    }
-
-    private ResponseEntity<String> refused(HttpServletRequest request, Sent sent, List<Fault> faults) {
-        return ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT).body(page(request, sent, faults));
+    private ResponseEntity<String> refused(HttpServletRequest request, SentForm sent, List<Fault> faults) {
+        return ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT).body(desk.page(request, sent, faults));
     }
 
     /** Tells what the other one changed; whoever saves then has seen it. */
-    private ResponseEntity<String> late(HttpServletRequest request, Sent sent, String caseRef) {
+    private ResponseEntity<String> late(HttpServletRequest request, SentForm sent, String caseRef) {
         KeptCase latest = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
         if (sent.seen() == Cases.NONE) {
             Fault taken = new Fault("caseRef", "is the name of another case already; give this one another");
@@ -145,41 +119,9 @@ final class CaseFormPages {
                 + " fields. Saving again puts yours in its place.");
         store.cases()
                 .version(caseRef, sent.seen())
-                .ifPresent(before -> notes.addAll(Meanwhile.changes(asks, typed(before), typed(latest))));
-        String page = page(request, new Sent(sent.action(), latest.version(), notes, sent.typed()), List.of());
+                .ifPresent(
+                        before -> notes.addAll(Meanwhile.changes(desk.asks(), desk.typed(before), desk.typed(latest))));
+        String page = desk.page(request, new SentForm(sent.action(), latest.version(), notes, sent.typed()), List.of());
         return ResponseEntity.status(HttpStatus.CONFLICT).body(page);
-    }
-
-    private Typed typed(KeptCase kept) {
-        return CaseTrees.typed(asks, JsonText.parse("case", kept.json().getBytes(StandardCharsets.UTF_8)));
-    }
-
-    private String page(HttpServletRequest request, Sent sent, List<Fault> faults) {
-        boolean fresh = sent.seen() == Cases.NONE;
-        String title = fresh ? "New case" : "Case " + sent.typed().text("caseRef") + ", next version";
-        return pages.written(
-                "case-form.jte",
-                new CaseFormPage(
-                        pages.frame(title, request),
-                        sent.action(),
-                        sent.seen(),
-                        !fresh,
-                        sent.notes(),
-                        CaseForm.of(asks, sent.typed(), faults)));
-    }
-
-    /**
-     * A form that was sent.
-     *
-     * @param notes told when it was opened, and still to be seen
-     */
-    private record Sent(String action, long seen, List<String> notes, Typed typed) {
-        static Sent of(String action, long seen, MultiValueMap<String, String> fields) {
-            return new Sent(action, seen, fields.getOrDefault("note", List.of()), new Typed(fields).counted());
-        }
-
-        Sent with(Typed other) {
-            return new Sent(action, seen, notes, other);
-        }
     }
 }

@@ -1,5 +1,6 @@
 package org.tunica.couch;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,9 @@ import tools.jackson.databind.JsonNode;
 
 /** Fills the form from the tree of a case, which may be faulty: whatever has a field is shown in it. */
 final class CaseTrees {
+    /** Beyond it a number is shown as it is written; no number of a case comes near. */
+    private static final double LARGEST_PLAIN = 1e15;
+
     private final CaseAsks asks;
     private final Map<String, List<String>> fields = new LinkedHashMap<>();
 
@@ -74,6 +78,12 @@ final class CaseTrees {
     }
 
     private static String text(JsonNode value) {
-        return value.isString() ? value.stringValue() : value.toString();
+        if (value.isString()) {
+            return value.stringValue();
+        }
+        boolean plain = value.isNumber() && Math.abs(value.doubleValue()) < LARGEST_PLAIN;
+        return plain
+                ? BigDecimal.valueOf(value.doubleValue()).stripTrailingZeros().toPlainString()
+                : value.toString();
     }
 }

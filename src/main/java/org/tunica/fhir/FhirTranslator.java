@@ -36,6 +36,15 @@ public final class FhirTranslator {
     }
 
     /**
+     * As much of a case as a record gives, for a person to complete: it may lack what a case cannot do without.
+     *
+     * @throws org.tunica.casefile.FaultyInput with every fault: no record, a mix-up of patients, values that contradict each other
+     */
+    public TakenOver takeOver(String what, JsonNode record, LocalDate day, String caseRef) {
+        return new RecordReading(tunica.knowledge(), site, day, Set.of()).takeOver(what, record, caseRef);
+    }
+
+    /**
      * The case of a part of a record.
      *
      * @param withheld the lists (allergies, conditions) that were not given, so that none in them means nothing

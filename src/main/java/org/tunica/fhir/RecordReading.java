@@ -36,6 +36,24 @@ final class RecordReading {
     }
 
     Translated read(String what, JsonNode record, String caseRef) {
+        Assembled assembled = assembled(record, caseRef);
+        CaseFile read = caseFile(assembled.tree(), assembled.assembly());
+        notes.throwIfFaulty(what);
+        return new Translated(read, notes.unused(), assembled.assembly().ages());
+    }
+
+    /** As much of a case as the record gives, which nobody has judged yet; a record that contradicts itself gives none. */
+    TakenOver takeOver(String what, JsonNode record, String caseRef) {
+        Assembled assembled = assembled(record, caseRef);
+        notes.throwIfFaulty(what);
+        return new TakenOver(
+                assembled.tree(), notes.unused(), assembled.assembly().ages());
+    }
+
+    /** The tree of a case, and where each of its values came from. */
+    private record Assembled(JsonNode tree, CaseAssembly assembly) {}
+
+    private Assembled assembled(JsonNode record, String caseRef) {
         Gathered gathered = Gathered.of(record, notes);
         Person person = new Person(gathered, notes);
         Slots slots = new Observations(gathered, site.codes(), values, day, notes).read(counting(gathered, person));
@@ -51,9 +69,7 @@ final class RecordReading {
                 found);
         history(Codes.CONDITION, "conditions", owned(gathered.of("Condition"), person, "subject"), assembly, found);
         gathered.all().forEach(this::noteIfOfNoUse);
-        CaseFile read = caseFile(tree, assembly);
-        notes.throwIfFaulty(what);
-        return new Translated(read, notes.unused(), assembly.ages());
+        return new Assembled(tree, assembly);
     }
 
     private void history(

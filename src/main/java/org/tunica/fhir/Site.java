@@ -1,5 +1,6 @@
 package org.tunica.fhir;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.Set;
 import org.tunica.Tunica;
@@ -55,6 +56,12 @@ public final class Site {
         Site site = new Site(new FieldReader(tree, what + ":", faults), tree, tunica, faults);
         faults.throwIfAny(what);
         return site;
+    }
+
+    /** A site that has said nothing of itself: what its room holds is not known, and its records are written as the standard has it. */
+    public static Site unknown(Tunica tunica) {
+        String nothing = "format: " + FORMAT + "\nroom: {}\n";
+        return read("site", nothing.getBytes(StandardCharsets.UTF_8), tunica);
     }
 
     private static void format(FieldReader reader) {

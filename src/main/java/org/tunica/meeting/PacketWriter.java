@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
@@ -28,11 +29,16 @@ final class PacketWriter {
     private static final JsonMapper JSON = new JsonMapper();
 
     private final Tunica tunica;
-    private final Optional<CaseLibrary> library;
+    private final Searching searching;
 
-    PacketWriter(Tunica tunica, Optional<CaseLibrary> library) {
+    PacketWriter(Tunica tunica, Searching searching) {
         this.tunica = tunica;
-        this.library = library;
+        this.searching = searching;
+    }
+
+    /** Searches past cases; finds nothing where there are none. */
+    interface Searching {
+        Optional<SimilarCases> in(Function<CaseLibrary, SimilarCases> search);
     }
 
     /** The packet of a case under the id of its referral. */
@@ -40,7 +46,7 @@ final class PacketWriter {
         CaseFile named = named(caseFile, referral.meetingId());
         Advice advice = tunica.advise(named);
         NamelessCase nameless = tunica.pastCases().nameless(named, referral.meetingId());
-        Optional<SimilarCases> similar = library.map(past -> tunica.likeness()
+        Optional<SimilarCases> similar = searching.in(past -> tunica.likeness()
                 .similar(
                         named,
                         past,

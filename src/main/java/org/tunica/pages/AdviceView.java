@@ -47,11 +47,27 @@ public record AdviceView(
                 advice.caseRef(), release(advice.release()), legs, segments, NamedView.of(advice, knowledge));
     }
 
+    /** What can be shown of a case while nothing of its advice is known: its legs, and that nothing is judged yet. */
+    public static AdviceView awaiting(CaseFile caseFile, Advice.Release release) {
+        List<LegView> legs = caseFile.limbs().stream()
+                .map(limb -> {
+                    Map<String, String> says = new HashMap<>();
+                    limb.segments().forEach(segment -> says.put(segment.ref(), "still computed"));
+                    return leg(limb, new LegMap(limb, says));
+                })
+                .toList();
+        return new AdviceView(
+                caseFile.caseRef(), release(release), legs, List.of(), new NamedView(List.of(), List.of()));
+    }
+
+    private static LegView leg(Limb limb, LegMap map) {
+        return new LegView(limb.side().word().toUpperCase(Locale.ROOT) + " leg", map.svg(), map.sentences());
+    }
+
     private static LegView leg(Limb limb, Map<String, SegmentAdvice> advised) {
         Map<String, String> says = new HashMap<>();
         limb.segments().forEach(segment -> says.put(segment.ref(), first(advised.get(segment.ref()))));
-        LegMap map = new LegMap(limb, says);
-        return new LegView(limb.side().word().toUpperCase(Locale.ROOT) + " leg", map.svg(), map.sentences());
+        return leg(limb, new LegMap(limb, says));
     }
 
     private static String first(SegmentAdvice segment) {

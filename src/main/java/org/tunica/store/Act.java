@@ -12,6 +12,7 @@ public enum Act implements Word {
     FOLLOW_UP_RECORDED,
     CASE_REFERRED,
     DECISION_MADE,
+    CHOICE_MADE,
     PAST_CASE_OFFERED,
     PAST_CASE_RELEASED,
     PAST_CASE_REFUSED,

@@ -12,7 +12,8 @@ public enum DocumentKind implements Word {
     /** A case sent to the meeting, or its day set anew. */
     REFERRAL(Act.CASE_REFERRED),
     /** What the meeting decided. */
-    DECISION(Act.DECISION_MADE);
+    DECISION(Act.DECISION_MADE),
+    CHOICE(Act.CHOICE_MADE);
 
     private final Act act;
 

@@ -17,6 +17,9 @@ import org.tunica.casefile.JsonText;
 /** No body larger than any file this program reads, whether its length is announced or not. */
 @Component
 final class BodyLimit extends OncePerRequestFilter {
+    /** A form writes each sign that is no letter with three. */
+    private static final int LARGEST_FORM_BYTES = 3 * JsonText.LARGEST_BYTES;
+
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
@@ -32,6 +35,9 @@ final class BodyLimit extends OncePerRequestFilter {
     private static int most(HttpServletRequest request) {
         boolean record =
                 Refusals.aboutRecords(request) || request.getRequestURI().startsWith("/cds-services/");
+        if (request.getRequestURI().equals("/cases/import")) {
+            return LARGEST_FORM_BYTES;
+        }
         return record ? JsonText.LARGEST_RECORD_BYTES : JsonText.LARGEST_BYTES;
     }
 

@@ -19,6 +19,8 @@ import org.springframework.web.servlet.HandlerExceptionResolver;
 import org.tunica.Tunica;
 import org.tunica.callers.SeenInMemory;
 import org.tunica.callers.TokenCheck;
+import org.tunica.fhir.FhirTranslator;
+import org.tunica.fhir.Site;
 
 /** What record systems are offered, and who of them is let in. */
 @Configuration(proxyBeanMethods = false)
@@ -26,6 +28,13 @@ class CallerRules {
     @Bean
     AdviceInTime adviceInTime(Tunica tunica, Clock clock) {
         return new AdviceInTime(tunica, clock);
+    }
+
+    /** Reads records that people put in; where the site says nothing of itself, as the standard has it. */
+    @Bean
+    FhirTranslator translatorOfPages(Tunica tunica, ServerSettings settings) {
+        Site site = RecordServices.site(tunica, settings.recordSystems()).orElseGet(() -> Site.unknown(tunica));
+        return new FhirTranslator(tunica, site);
     }
 
     @Bean

@@ -24,11 +24,16 @@ import org.tunica.fhir.Site;
 record RecordServices(Optional<HookService> hooks, Optional<RecordService> records, Capabilities capabilities) {
     /** @throws FaultyInput when the file of the site cannot be read or is faulty */
     static RecordServices of(Tunica tunica, RecordSystems settings, AdviceInTime advice) {
-        Optional<Site> site = settings.site().map(file -> Site.read(file, bytes(file), tunica));
+        Optional<Site> site = site(tunica, settings);
         return new RecordServices(
                 site.map(known -> new HookService(tunica, known, advice.within(settings.answerWithin()))),
                 site.map(known -> new RecordService(tunica, known, advice.within(settings.recordWithin()))),
                 new Capabilities(settings.baseAddress() + "/fhir"));
+    }
+
+    /** What the site says of itself, if it says anything. */
+    static Optional<Site> site(Tunica tunica, RecordSystems settings) {
+        return settings.site().map(file -> Site.read(file, bytes(file), tunica));
     }
 
     private static byte[] bytes(String file) {

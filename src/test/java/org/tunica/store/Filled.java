@@ -11,7 +11,10 @@ final class Filled {
 
     private Filled() {}
 
-    /** Twenty-six rows of the trail; the tests that tamper know their order. */
+    /** How many rows of the trail it makes: one for each kind of document, and twenty-one others. */
+    static final int ROWS = 21 + DocumentKind.values().length;
+
+    /** The tests that tamper know the order of the rows. */
     static void fill(Store store) {
         store.users().save(ANNA, User.fresh("anna", Set.of(Role.SPECIALIST), "{hash}one"));
         store.cases().save(ANNA, "larkspur-11", Cases.NONE, "{\"v\":1}");

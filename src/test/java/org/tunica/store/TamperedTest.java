@@ -19,7 +19,7 @@ import org.tunica.casefile.FaultyInput;
 
 /** Somebody with a database tool changes what is kept; the check finds it and names it. */
 class TamperedTest {
-    private static final int ROWS = 26;
+    private static final int ROWS = Filled.ROWS;
 
     @TempDir
     private Path folder;
@@ -35,7 +35,7 @@ class TamperedTest {
         assertEquals(List.of(), found.faults());
         assertEquals(ROWS, found.auditRows());
         assertEquals(ROWS, found.head().number());
-        assertEquals(21, found.keptRows());
+        assertEquals(ROWS - 5, found.keptRows());
     }
 
     @ParameterizedTest
@@ -99,7 +99,7 @@ class TamperedTest {
         AuditRow last = row(ROWS);
         tamper(insert(AuditRow.after(
                 new AuditHead(ROWS, last.hash()), last.at(), Filled.ANNA, Act.VIEWED, last.subject(), "")));
-        assertFirst("audit row 27", "was added without the head");
+        assertFirst("audit row " + (ROWS + 1), "was added without the head");
     }
 
     @ParameterizedTest
@@ -117,8 +117,8 @@ class TamperedTest {
     @EnumSource
     void aTrailCutShort_isFound(Engine engine) throws SQLException {
         begin(engine);
-        tamper("delete from audit where number > 25");
-        assertFirst("audit row 26", "is missing, and with it every row up to 26");
+        tamper("delete from audit where number > " + (ROWS - 1));
+        assertFirst("audit row " + ROWS, "is missing, and with it every row up to " + ROWS);
     }
 
     @ParameterizedTest
@@ -126,17 +126,17 @@ class TamperedTest {
     void aTrailCutShortTogetherWithItsHead_isFoundByAHeadNotedElsewhere(Engine engine) throws SQLException {
         begin(engine);
         AuditHead noted = AuditHead.of(verify().head().toString());
-        AuditRow before = row(25);
+        AuditRow before = row(ROWS - 1);
         tamper(
-                "delete from audit where number = 26",
-                "update audit_head set number = 25, hash = '" + before.hash() + "'");
+                "delete from audit where number = " + ROWS,
+                "update audit_head set number = " + (ROWS - 1) + ", hash = '" + before.hash() + "'");
         assertEquals(List.of(), verify().faults());
         assertEquals(
-                List.of(new Fault("audit row 26", "was noted elsewhere and is missing; the trail ends before it")),
+                List.of(new Fault("audit row " + ROWS, "was noted elsewhere and is missing; the trail ends before it")),
                 store().audit().verify(noted).faults());
         store().audit().note(Filled.ANNA, Act.VIEWED, new Subject("case", "foxglove-2/1"));
         assertEquals(
-                List.of(new Fault("audit row 26", "is not the row noted elsewhere; the trail was written anew")),
+                List.of(new Fault("audit row " + ROWS, "is not the row noted elsewhere; the trail was written anew")),
                 store().audit().verify(noted).faults());
     }
 
@@ -192,7 +192,8 @@ class TamperedTest {
                 engine,
                 "delete from documents where kind = 'note'",
                 "insert into cases values ('eve-1', 1, '{}', 'seal', 99)",
-                "insert into user_keys values ('anna', 'k9', 'sign-release', 'forged', 'in-use', 'seal', 26)");
+                "insert into user_keys values ('anna', 'k9', 'sign-release', 'forged', 'in-use', 'seal', " + ROWS
+                        + ")");
         assertEquals(
                 List.of(
                         "case eve-1/1: no row of the audit trail tells of it; somebody put it there",
@@ -213,7 +214,7 @@ class TamperedTest {
         assertEquals(List.of(), verify().faults());
         tamper("update users set version = (select version from older), state = (select state from older),"
                 + " seal = (select seal from older), audit_number = (select audit_number from older)");
-        assertFirst("user anna", "is not there as audit row 27 tells");
+        assertFirst("user anna", "is not there as audit row " + (ROWS + 1) + " tells");
     }
 
     private Verification after(Engine on, String... statements) throws SQLException {

@@ -1,5 +1,6 @@
 package org.tunica.web;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.CookieManager;
@@ -24,6 +25,8 @@ final class Browser {
     private static final Pattern FORM_TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
     private static final Pattern JSON_TOKEN = Pattern.compile("\"csrfToken\":\"([^\"]+)\"");
 
+    static final String IN_PART = "Not everything is computed yet";
+
     private final URI server;
     private final CookieManager cookies = new CookieManager(null, CookiePolicy.ACCEPT_ALL);
     private final HttpClient client;
@@ -38,6 +41,16 @@ final class Browser {
 
     HttpResponse<String> get(String path) throws Exception {
         return send(at(path).GET());
+    }
+
+    /** The advice page once everything on it is computed; the server itself makes each look wait a moment. */
+    String whole(String path) throws Exception {
+        String page = get(path).body();
+        for (int looks = 0; looks < 600 && page.contains(IN_PART); looks++) {
+            page = get(path).body();
+        }
+        assertFalse(page.contains(IN_PART), page);
+        return page;
     }
 
     HttpRequest.Builder at(String path) {

@@ -10,11 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.tunica.CaseTree;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.store.Actor;
-import org.tunica.store.Cases;
 
 /** A case as a form on a real server, by a client that runs no script. */
 @ExtendWith(SharedClinic.class)
@@ -68,7 +66,7 @@ class CaseFormPagesTest {
 
     @Test
     void aKeptCase_standsInItsFormAsItWasSaved_andItsNextVersionBesideTheFirst() throws Exception {
-        keep("form-04", "both-legs-many-segments", Cases.NONE);
+        clinic.keep("form-04", "both-legs-many-segments");
         Browser browser = clinic.signedIn(SharedClinic.SPECIALIST);
         String page = browser.get("/cases/form-04/edit").body();
         assertTrue(page.contains("name=\"seen\" value=\"1\""), page);
@@ -81,8 +79,8 @@ class CaseFormPagesTest {
 
     @Test
     void whoSavesOnAnOlderVersion_isShownWhatChangedAndLosesNothing() throws Exception {
-        keep("form-05", "straight-thigh-trunk", Cases.NONE);
-        keep("form-05", "vein-in-spasm", 1);
+        clinic.keep("form-05", "straight-thigh-trunk");
+        clinic.keep(SOMEBODY_ELSE, "form-05", "vein-in-spasm", 1);
         Browser browser = clinic.signedIn(SharedClinic.SPECIALIST);
         Map<String, String> fields = fields("form-05");
         fields.put("seen", "1");
@@ -98,7 +96,7 @@ class CaseFormPagesTest {
 
     @Test
     void aNameThatIsTaken_isTold() throws Exception {
-        keep("form-06", "straight-thigh-trunk", Cases.NONE);
+        clinic.keep("form-06", "straight-thigh-trunk");
         Browser browser = clinic.signedIn(SharedClinic.SPECIALIST);
         HttpResponse<String> answer = browser.fillIn("/cases/new", fields("form-06"));
         assertEquals(422, answer.statusCode());
@@ -156,10 +154,5 @@ class CaseFormPagesTest {
     private CaseFile read(String caseRef) {
         String json = clinic.store.cases().latest(caseRef).orElseThrow().json();
         return Tunica.shipped().readCase("case", json.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private void keep(String caseRef, String demo, long seen) {
-        byte[] json = CaseTree.demo(demo).set("caseRef", caseRef).bytes();
-        clinic.store.cases().save(SOMEBODY_ELSE, caseRef, seen, new String(json, StandardCharsets.UTF_8));
     }
 }

@@ -1,12 +1,15 @@
 package org.tunica.web;
 
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import org.tunica.CaseTree;
 import org.tunica.Tunica;
 import org.tunica.store.Actor;
+import org.tunica.store.Cases;
 import org.tunica.store.Role;
 import org.tunica.store.Store;
 import org.tunica.store.User;
@@ -52,6 +55,16 @@ final class Clinic implements AutoCloseable {
     /** A user of this name with {@link #PASSWORD}. */
     User user(String name, Role... roles) {
         return store.users().save(SETTING_UP, User.fresh(name, Set.of(roles), HASH));
+    }
+
+    /** Keeps a demo case under another name, as somebody who is none of the users. */
+    void keep(String caseRef, String demo) {
+        keep(new Actor("robin"), caseRef, demo, Cases.NONE);
+    }
+
+    void keep(Actor by, String caseRef, String demo, long seen) {
+        byte[] json = CaseTree.demo(demo).set("caseRef", caseRef).bytes();
+        store.cases().save(by, caseRef, seen, new String(json, StandardCharsets.UTF_8));
     }
 
     /** A browser that has signed in as somebody. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -102,6 +103,38 @@ final class Screen implements AutoCloseable {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
                 Map.of("media", media, "features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
+    /** Presses keys where the focus is. */
+    void press(CharSequence... keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+    }
+
+    /** An attribute of what has the focus. */
+    @Nullable
+    String focused(String attribute) {
+        return driver.switchTo().activeElement().getDomAttribute(attribute);
+    }
+
+    /** Goes on by the tab key until what has the focus has an attribute of that value; by it alone, as without a mouse. */
+    void tabTo(String attribute, String value) {
+        for (int tabs = 0; tabs < 300; tabs++) {
+            press(Keys.TAB);
+            if (value.equals(focused(attribute))) {
+                return;
+            }
+        }
+        throw new AssertionError("no way by the tab key to " + attribute + " " + value + " on " + text());
+    }
+
+    /** Pictures of the page in the light, in a dark room and on paper. */
+    void looks(String name) throws IOException {
+        picture(name + "-light");
+        emulate("screen", "dark");
+        picture(name + "-dark");
+        emulate("print", "light");
+        picture(name + "-print");
+        emulate("screen", "light");
     }
 
     /** A picture of the page, for a person to look at. */
