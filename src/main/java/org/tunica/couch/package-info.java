@@ -1,9 +1,22 @@
 /**
- * The specialist's pages: the cases that are kept, a case as a form, and the advice for it.
+ * The specialist's pages: the cases that are kept, a case as a form, the advice for it; then the energy window of a segment,
+ * the plan of sessions, the record of what was delivered, and visits after it.
  *
- * <p>In: what was typed, and the store. Out: pages, versions of cases, and what was chosen. Entry type:
+ * <p>In: what was typed, and the store. Out: pages, versions of cases, what was chosen, and documents of cases. Entry type:
  * {@link org.tunica.couch.CouchConfiguration}, which {@code web} takes in. May import the front door and its records, the
  * store, {@code pages} and {@code frame}.
+ *
+ * <p>Decisions:
+ *
+ * <ul>
+ *   <li>Every setting shown on an energy window is a run of the heat model itself (a millisecond, some twenty for a leaning
+ *       tip); the map around it takes seconds, is computed once and remembered, and nothing is ever read off it.
+ *   <li>A form is read off the records of its contract ({@link org.tunica.couch.AskReader}) and what is typed goes through the
+ *       one reader of that contract ({@link org.tunica.couch.TypedTree}), so that a fault's place is its field.
+ *   <li>A record of delivery starts from what the plan intends, and none of it counts before a person confirmed it, segment by
+ *       segment. Of a segment that was not done, what still stands as intended is left out.
+ *   <li>A visit is added to the follow-up kept last, which is kept anew as a whole; a visit of the same day takes its place.
+ * </ul>
  */
 @NullMarked
 package org.tunica.couch;

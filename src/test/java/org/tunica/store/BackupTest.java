@@ -118,6 +118,8 @@ class BackupTest {
     @Test
     void aDamagedOrForgedBackup_isRefusedWholly() throws SQLException, IOException {
         Path archive = archive();
+        int last = Filled.ROWS + 1;
+        int documents = DocumentKind.values().length;
         Map<String, Hand> hands = Map.of(
                 "cases.jsonl: has not the digest the manifest says",
                 a -> a.change("cases.jsonl", "v\\\\\":1", "v\\\\\":7"),
@@ -125,9 +127,10 @@ class BackupTest {
                 a -> a.change("cases.jsonl", "v\\\\\":1", "v\\\\\":7").signed("cases.jsonl"),
                 "audit row 5: was changed",
                 a -> a.change("audit.jsonl", "(\"number\":5,.*?)anna", "$1eve").signed("audit.jsonl"),
-                "audit row 27: is missing, and with it every row up to 27",
-                a -> a.change("audit.jsonl", "\\{\"number\":27.*\n", "").signed("audit.jsonl"),
-                "documents.jsonl: holds 4 rows, the manifest says 5",
+                "audit row " + last + ": is missing, and with it every row up to " + last,
+                a -> a.change("audit.jsonl", "\\{\"number\":" + last + ".*\n", "")
+                        .signed("audit.jsonl"),
+                "documents.jsonl: holds " + (documents - 1) + " rows, the manifest says " + documents,
                 a -> a.change("documents.jsonl", "\\{.*\n", ""),
                 "users.jsonl: row 1 is not an object with name, version, state",
                 a -> a.change("users.jsonl", "\"version\":2", "\"version\":\"2\"")
