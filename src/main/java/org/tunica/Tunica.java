@@ -1,7 +1,6 @@
 package org.tunica;
 
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.tunica.casefile.CaseFile;
@@ -56,11 +55,10 @@ public final class Tunica {
     private final Advice.Release release;
     private final AdviceListener listener;
 
-    private Tunica(
-            Bundle bundle, Function<Knowledge, Physics> models, Advice.Release release, AdviceListener listener) {
+    private Tunica(Bundle bundle, Advice.Release release, AdviceListener listener) {
         this.bundle = bundle;
         this.knowledge = Knowledge.of(bundle);
-        this.physics = accepted(() -> models.apply(knowledge));
+        this.physics = accepted(() -> Physics.sharing(knowledge));
         this.rules = RuleBook.of(bundle, knowledge);
         UsedNumbers.check(knowledge, physics, rules);
         accepted(() -> {
@@ -101,7 +99,6 @@ public final class Tunica {
     public static Tunica of(Bundle bundle) {
         return new Tunica(
                 bundle,
-                Physics::new,
                 new Advice.Release(DRAFT_VERSION, Advice.Release.State.DRAFT, bundle.digest()),
                 AdviceListener.NONE);
     }
@@ -115,7 +112,7 @@ public final class Tunica {
         Bundle bundle = release.bundle();
         String version = release.manifest().version();
         Advice.Release inForce = new Advice.Release(version, Advice.Release.State.ACTIVE, bundle.digest());
-        return new Tunica(bundle, Physics::sharing, inForce, listener);
+        return new Tunica(bundle, inForce, listener);
     }
 
     /**

@@ -11,7 +11,7 @@ final class LegDrawing {
 
     private static final double VIEW = 444;
     private static final double LEG = 200;
-    private static final double HEIGHT = 464;
+    private static final double HEIGHT = 480;
     private static final double LABELS = 130;
     private static final double LEAST_GAP = 34;
 
@@ -72,14 +72,13 @@ final class LegDrawing {
             if (!behind.isEmpty()) {
                 view(svg, both ? VIEW : 0, "from behind", behind);
             }
-            svg.text(
-                    "note",
-                    Svg.Anchor.START,
-                    0,
-                    HEIGHT - 6,
-                    "Schematic, thickness as the lumen recorded; no map of this"
-                            + " person. Dotted: width not recorded.");
+            note(svg, HEIGHT - 22, "Schematic, thickness as the lumen recorded; no map of this person.");
+            note(svg, HEIGHT - 6, "Dotted: width not recorded.");
         });
+    }
+
+    private static void note(Svg svg, double y, String says) {
+        svg.text("note", Svg.Anchor.START, 0, y, says);
     }
 
     private List<Segment> segments(boolean behind) {

@@ -23,6 +23,9 @@ import java.util.Arrays;
  * allocated after {@link #begin}.
  */
 final class Bioheat {
+    /** No step has this length: nothing is solved yet. */
+    private static final double NONE = -1;
+
     private RadialGrid grid;
     private Medium medium;
     private int n;
@@ -35,11 +38,15 @@ final class Bioheat {
     private double[] conductance;
     private double[] sourceWPerM;
     private double[] pinnedWPerM;
+    private double[] inverse;
     private double[] upper;
     private double[] right;
     private boolean[] boils;
     private boolean[] pinned;
+    private boolean[] solvedPinned;
     private boolean dried;
+    private double solvedDtS;
+    private double solvedInnerWPerMK;
 
     private double innerWPerMK;
     private double innerC;
@@ -88,10 +95,12 @@ final class Bioheat {
         conductance = new double[cells + 1];
         sourceWPerM = new double[cells];
         pinnedWPerM = new double[cells];
+        inverse = new double[cells];
         upper = new double[cells];
         right = new double[cells];
         boils = new boolean[cells];
         pinned = new boolean[cells];
+        solvedPinned = new boolean[cells];
     }
 
     private void clearBook() {
@@ -115,13 +124,14 @@ final class Bioheat {
         undeliveredWPerM = 0;
     }
 
-    /** Highest temperature of any shell now. */
-    double hottestC() {
-        double hottest = temperatureC[0];
-        for (int i = 1; i < n; i++) {
-            hottest = Math.max(hottest, temperatureC[i]);
+    /** Whether every shell is colder than this now. */
+    boolean colderThan(double limitC) {
+        for (int i = 0; i < n; i++) {
+            if (temperatureC[i] >= limitC) {
+                return false;
+            }
         }
-        return hottest;
+        return true;
     }
 
     /** Heat put into each shell, W per m of vein; the caller fills it. */
@@ -181,32 +191,55 @@ final class Bioheat {
         }
         conductance[n] = 2 * Math.PI * conductivity[n - 1] / grid.lnOuter[n - 1];
         dried = false;
+        solvedDtS = NONE;
     }
 
     /** Tridiagonal solve with pinned rows; the inner face enters as a neighbour of the first shell. */
     private void solve(double dtS) {
-        conductance[0] = innerWPerMK;
         double perS = 1 / dtS;
-        double previousUpper = 0;
+        if (matrixMoved(dtS)) {
+            factor(perS);
+            solvedDtS = dtS;
+            solvedInnerWPerMK = innerWPerMK;
+            System.arraycopy(pinned, 0, solvedPinned, 0, n);
+        }
         double previousRight = innerC;
         for (int i = 0; i < n; i++) {
             if (pinned[i]) {
-                previousUpper = 0;
                 previousRight = medium.boilingC;
             } else {
-                double kept = storage[i] * perS;
-                double blood = medium.perfusionWPerMK[i];
-                double known = kept * beforeC[i] + sourceWPerM[i] + blood * medium.bodyC + boundaryWPerM(i);
-                double inverse = 1 / (kept + blood + conductance[i] * (1 - previousUpper) + conductance[i + 1]);
-                previousUpper = conductance[i + 1] * inverse;
-                previousRight = (known + conductance[i] * previousRight) * inverse;
+                double known = storage[i] * perS * beforeC[i]
+                        + sourceWPerM[i]
+                        + medium.perfusionWPerMK[i] * medium.bodyC
+                        + boundaryWPerM(i);
+                previousRight = (known + conductance[i] * previousRight) * inverse[i];
             }
-            upper[i] = previousUpper;
             right[i] = previousRight;
         }
         temperatureC[n - 1] = right[n - 1];
         for (int i = n - 2; i >= 0; i--) {
             temperatureC[i] = right[i] + upper[i] * temperatureC[i + 1];
+        }
+    }
+
+    /** Most steps of a run are of one length and dry nothing, so that only the right side is new. */
+    private boolean matrixMoved(double dtS) {
+        return dtS != solvedDtS || innerWPerMK != solvedInnerWPerMK || !Arrays.equals(pinned, 0, n, solvedPinned, 0, n);
+    }
+
+    private void factor(double perS) {
+        conductance[0] = innerWPerMK;
+        double previousUpper = 0;
+        for (int i = 0; i < n; i++) {
+            if (pinned[i]) {
+                previousUpper = 0;
+            } else {
+                double kept = storage[i] * perS;
+                double blood = medium.perfusionWPerMK[i];
+                inverse[i] = 1 / (kept + blood + conductance[i] * (1 - previousUpper) + conductance[i + 1]);
+                previousUpper = conductance[i + 1] * inverse[i];
+            }
+            upper[i] = previousUpper;
         }
     }
 
@@ -264,15 +297,30 @@ final class Bioheat {
 
     private void changePhase(double dtS) {
         double boilingC = medium.boilingC;
+        double capC = medium.capC;
+        double storedSoFar = storedJPerM;
         for (int i = 0; i < n; i++) {
+            double reachedC = temperatureC[i];
             boils[i] = false;
-            if (pinned[i]) {
-                evaporate(i, pinnedWPerM[i] * dtS / grid.volumeM2[i]);
-            } else if (temperatureC[i] > boilingC && water[i] > 0) {
-                evaporate(i, storage[i] / grid.volumeM2[i] * (temperatureC[i] - boilingC));
+            if (pinned[i] || reachedC > capC || reachedC > boilingC && water[i] > 0) {
+                storedJPerM = storedSoFar;
+                heatBeyond(i, dtS);
+                storedSoFar = storedJPerM;
             } else {
-                settle(i, storage[i], temperatureC[i]);
+                storedSoFar += storage[i] * reachedC - storage[i] * beforeC[i];
             }
+        }
+        storedJPerM = storedSoFar;
+    }
+
+    /** A shell at the boiling point, above it with water left, or above the cap. */
+    private void heatBeyond(int i, double dtS) {
+        if (pinned[i]) {
+            evaporate(i, pinnedWPerM[i] * dtS / grid.volumeM2[i]);
+        } else if (water[i] > 0) {
+            evaporate(i, storage[i] / grid.volumeM2[i] * (temperatureC[i] - medium.boilingC));
+        } else {
+            settle(i, storage[i], temperatureC[i]);
         }
     }
 

@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 record BipolarCatheter(
         double radiusMm,
         double heatedMm,
-        double spreadMm,
+        AxialProfile profile,
         double filmMm,
         double efficiency,
         double depositionMm,
@@ -19,10 +19,11 @@ record BipolarCatheter(
 
     static BipolarCatheter from(ToDoubleFunction<String> number) {
         String id = "heat.rf-bipolar.";
+        double heatedMm = number.applyAsDouble(id + "length");
         return new BipolarCatheter(
                 number.applyAsDouble(id + "radius"),
-                number.applyAsDouble(id + "length"),
-                number.applyAsDouble(id + "spread"),
+                heatedMm,
+                new AxialProfile(Si.m(heatedMm), Si.m(number.applyAsDouble(id + "spread"))),
                 number.applyAsDouble(id + "film"),
                 number.applyAsDouble(id + "efficiency"),
                 number.applyAsDouble(id + "deposition-depth"),
@@ -47,7 +48,7 @@ record BipolarCatheter(
     public HeatSupply supply(HeatSetting setting, RadialGrid grid, SliceOptics slice) {
         HeatSetting.Pulled pulled = HeatDevice.as(HeatSetting.Pulled.class, setting);
         return new Pullback(
-                new AxialProfile(Si.m(heatedMm), Si.m(spreadMm)),
+                profile,
                 Si.mPerS(pulled.pullbackSPerCm()),
                 efficiency * pulled.powerW() * slice.powerFactor(),
                 new ElectrodeDeposition(grid, Si.m(depositionMm), Si.m(edgeMm), edgeShare, Si.m(rollOffMm)));

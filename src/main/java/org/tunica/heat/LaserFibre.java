@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
  *
  * @param radiusMm radius of the lumen around the tip
  * @param heatedMm axial length lit
+ * @param profile how the heat spreads around that length
  * @param tipShare share of the power turned to heat at the tip itself
  */
 record LaserFibre(
@@ -16,7 +17,7 @@ record LaserFibre(
         Tip tip,
         double radiusMm,
         double heatedMm,
-        double spreadMm,
+        AxialProfile profile,
         double tipShare)
         implements HeatDevice {
 
@@ -36,13 +37,14 @@ record LaserFibre(
 
     static LaserFibre from(ToDoubleFunction<String> number, LaserCommon common, LaserLight light, Tip tip) {
         String id = "heat.laser." + tip.id() + ".";
+        double heatedMm = number.applyAsDouble(id + "length");
         return new LaserFibre(
                 common,
                 light,
                 tip,
                 number.applyAsDouble(id + "radius"),
-                number.applyAsDouble(id + "length"),
-                number.applyAsDouble(id + "spread"),
+                heatedMm,
+                profile(heatedMm, number.applyAsDouble(id + "spread"), common.axialMm(light.wallPerMm(common))),
                 number.applyAsDouble(id + "tip-share"));
     }
 
@@ -81,15 +83,14 @@ record LaserFibre(
         HeatSetting.Pulled pulled = HeatDevice.as(HeatSetting.Pulled.class, setting);
         double setW = pulled.powerW() * slice.powerFactor();
         Pullback pullback = new Pullback(
-                profile(),
+                profile,
                 Si.mPerS(pulled.pullbackSPerCm()),
                 common.efficiency() * setW,
                 light.deposition(grid, tipShare, common, slice.bloodFraction().orElse(light.usualBlood())));
         return slice.steamReruns() == 0 ? pullback : pullback.inSteam(common.steam(setW));
     }
 
-    private AxialProfile profile() {
-        double widenedMm = common.axialMm(light.wallPerMm(common));
+    private static AxialProfile profile(double heatedMm, double spreadMm, double widenedMm) {
         return new AxialProfile(Si.m(heatedMm), Si.m(Math.hypot(spreadMm, widenedMm)));
     }
 }

@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 record MicrowaveAntenna(
         double radiusMm,
         double heatedMm,
-        double spreadMm,
+        AxialProfile profile,
         double filmMm,
         double efficiency,
         double exponent,
@@ -16,10 +16,11 @@ record MicrowaveAntenna(
 
     static MicrowaveAntenna from(ToDoubleFunction<String> number) {
         String id = "heat.microwave.";
+        double heatedMm = number.applyAsDouble(id + "length");
         return new MicrowaveAntenna(
                 number.applyAsDouble(id + "radius"),
-                number.applyAsDouble(id + "length"),
-                number.applyAsDouble(id + "spread"),
+                heatedMm,
+                new AxialProfile(Si.m(heatedMm), Si.m(number.applyAsDouble(id + "spread"))),
                 number.applyAsDouble(id + "film"),
                 number.applyAsDouble(id + "efficiency"),
                 number.applyAsDouble(id + "exponent"),
@@ -31,7 +32,7 @@ record MicrowaveAntenna(
     public HeatSupply supply(HeatSetting setting, RadialGrid grid, SliceOptics slice) {
         HeatSetting.Pulled pulled = HeatDevice.as(HeatSetting.Pulled.class, setting);
         return new Pullback(
-                new AxialProfile(Si.m(heatedMm), Si.m(spreadMm)),
+                profile,
                 Si.mPerS(pulled.pullbackSPerCm()),
                 efficiency * pulled.powerW() * slice.powerFactor(),
                 new FieldDeposition(grid, exponent, Si.m(decayMm)));

@@ -80,6 +80,8 @@ public final class SettingProposer {
         private final MeasurementSpread measured;
         private final List<List<HeatSetting>> ladders;
         private final Map<HeatSetting, HeatRun> runs = new HashMap<>();
+        private final Map<HeatSetting, HeatSpread> fewDrawn = new HashMap<>();
+        private final Map<HeatSetting, HeatSpread> allDrawn = new HashMap<>();
         private final Map<Death, Map<Integer, Rung>> rungs = new EnumMap<>(Death.class);
 
         Search(String deviceId, VeinSlice slice, MeasurementSpread measured) {
@@ -148,21 +150,21 @@ public final class SettingProposer {
                 return Rung.none(limit);
             }
             int first = firstIndex(open, setting -> hopeful(setting, death));
-            if (few.run(open.get(first), slice, measured).charProbability() > limits.mostCharProbability() + LENIENCE) {
+            if (byFew(open.get(first)).charProbability() > limits.mostCharProbability() + LENIENCE) {
                 return Rung.none(SettingLimit.CHAR);
             }
             return new Rung(open.subList(first, open.size()), Optional.empty(), limit);
         }
 
         private boolean hopeful(HeatSetting setting, Death death) {
-            HeatSpread spread = few.run(setting, slice, measured);
+            HeatSpread spread = byFew(setting);
             return death.probability(spread) >= limits.wishedKillProbability() - LENIENCE;
         }
 
         /** Shortest time of a rung at which all draws agree. */
         private Rung confirmed(Rung rung, Death death) {
             for (HeatSetting setting : rung.open()) {
-                HeatSpread spread = ensemble.run(setting, slice, measured);
+                HeatSpread spread = byAll(setting);
                 if (broken(spread).isPresent()) {
                     return Rung.none(broken(spread).get());
                 }
@@ -195,20 +197,19 @@ public final class SettingProposer {
         private Optional<Place> longestWithin(List<HeatSetting> ladder) {
             int over = firstIndex(ladder, setting -> broken(run(setting)).isPresent());
             List<HeatSetting> open = ladder.subList(0, over);
-            int drawnOver = firstIndex(
-                    open, setting -> broken(few.run(setting, slice, measured)).isPresent());
+            int drawnOver = firstIndex(open, setting -> broken(byFew(setting)).isPresent());
             if (drawnOver == 0) {
                 return Optional.empty();
             }
             SettingLimit limit = drawnOver < over
-                    ? broken(few.run(ladder.get(drawnOver), slice, measured)).orElseThrow()
+                    ? broken(byFew(ladder.get(drawnOver))).orElseThrow()
                     : over < ladder.size() ? broken(run(ladder.get(over))).orElseThrow() : SettingLimit.LONGEST_TIME;
             return Optional.of(new Place(run(ladder.get(drawnOver - 1)), true, false, limit));
         }
 
         /** All draws have the last word on what a place does and which limit it breaks, if it breaks one. */
         private ProposedSetting settled(Place place) {
-            HeatSpread spread = ensemble.run(place.run().setting(), slice, measured);
+            HeatSpread spread = byAll(place.run().setting());
             Death death = likely(spread, Death.AT_ONCE_OR_LATER) ? Death.AT_ONCE_OR_LATER : Death.NOT_THROUGH;
             return answer(spread, death, broken(spread).orElse(place.limit()));
         }
@@ -246,6 +247,14 @@ public final class SettingProposer {
 
         private HeatRun run(HeatSetting setting) {
             return runs.computeIfAbsent(setting, wanted -> scout.run(wanted, slice));
+        }
+
+        private HeatSpread byFew(HeatSetting setting) {
+            return fewDrawn.computeIfAbsent(setting, wanted -> few.run(wanted, slice, measured));
+        }
+
+        private HeatSpread byAll(HeatSetting setting) {
+            return allDrawn.computeIfAbsent(setting, wanted -> ensemble.run(wanted, slice, measured));
         }
 
         private ProposedSetting answer(HeatSpread spread, Death death, SettingLimit limit) {

@@ -90,7 +90,7 @@ final class SliceRun {
     private boolean cool(TimeSteps steps) {
         return fineness.untilCool()
                 && !steps.sourceOn()
-                && kernel.hottestC() < constants.tissue().dose().floorC();
+                && kernel.colderThan(constants.tissue().dose().floorC());
     }
 
     private Optional<Probe> probe(RadialGrid grid, OptionalDouble gapMm) {

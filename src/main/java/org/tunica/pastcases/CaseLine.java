@@ -2,6 +2,8 @@ package org.tunica.pastcases;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
+import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 
@@ -19,8 +21,21 @@ public record CaseLine(long number, byte[] bytes, boolean ended) {
      * @throws FaultyInput with every fault, the number of the line and the JSON path
      */
     public PastCase read(PastCaseReader reader) {
+        return read(reader::read);
+    }
+
+    /**
+     * Reads its case alone.
+     *
+     * @throws FaultyInput with every fault of the case, the number of the line and the JSON path
+     */
+    public CaseFile readCase(PastCaseReader reader) {
+        return read(reader::readCase);
+    }
+
+    private <T> T read(BiFunction<String, byte[], T> reading) {
         try {
-            return reader.read("line " + number, bytes);
+            return reading.apply("line " + number, bytes);
         } catch (FaultyInput e) {
             List<Fault> faults = new ArrayList<>();
             e.faults().forEach(fault -> faults.add(new Fault("line " + number + ", " + fault.place(), fault.says())));

@@ -3,6 +3,7 @@ package org.tunica.pastcases;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.Patient;
@@ -31,19 +32,24 @@ final class PastCaseChecks {
 
     static void check(WaitingCase read, NoteScrubber scrubber, Faults faults) {
         notes(read, scrubber, faults);
-        patient(read.caseFile().patient(), faults);
+        check(read.caseFile(), read.id(), faults);
+        sameReference(read.id(), "$.followUp", read.followUp().caseRef(), faults);
+        for (int i = 0; i < read.delivered().size(); i++) {
+            String place = "$.delivered[" + i + "]";
+            sameReference(read.id(), place, read.delivered().get(i).caseRef(), faults);
+            session(read.delivered().get(i), place, faults);
+        }
+    }
+
+    /** The same of the case alone. */
+    static void check(CaseFile caseFile, String id, Faults faults) {
+        patient(caseFile.patient(), faults);
         none(
                 "$.caseFile.room.costClasses",
                 "it tells of the site",
-                read.caseFile().room().costClasses(),
+                caseFile.room().costClasses(),
                 faults);
-        sameReference(read, "$.caseFile", read.caseFile().caseRef(), faults);
-        sameReference(read, "$.followUp", read.followUp().caseRef(), faults);
-        for (int i = 0; i < read.delivered().size(); i++) {
-            String place = "$.delivered[" + i + "]";
-            sameReference(read, place, read.delivered().get(i).caseRef(), faults);
-            session(read.delivered().get(i), place, faults);
-        }
+        sameReference(id, "$.caseFile", caseFile.caseRef(), faults);
     }
 
     /** The text itself stays out of the message: it could hold what it must not. */
@@ -57,9 +63,9 @@ final class PastCaseChecks {
         }
     }
 
-    private static void sameReference(WaitingCase read, String place, String caseRef, Faults faults) {
-        if (!caseRef.equals(read.id())) {
-            faults.add(place + ".caseRef", "must be the id of the past case, \"" + read.id() + "\"");
+    private static void sameReference(String id, String place, String caseRef, Faults faults) {
+        if (!caseRef.equals(id)) {
+            faults.add(place + ".caseRef", "must be the id of the past case, \"" + id + "\"");
         }
     }
 

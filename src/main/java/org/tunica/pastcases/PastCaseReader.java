@@ -38,6 +38,30 @@ public final class PastCaseReader {
     }
 
     /**
+     * Reads the case of a past case alone: what was done and how it went is neither read nor checked again.
+     *
+     * @param what the name of the input, for messages
+     * @param bytes one JSON object, UTF-8
+     * @throws org.tunica.casefile.FaultyInput with every fault of the case and its JSON path
+     */
+    public CaseFile readCase(String what, byte[] bytes) {
+        try {
+            Faults faults = new Faults();
+            FieldReader root = new FieldReader(JsonText.parse(what, bytes), "$", faults);
+            faults.throwIfAny(what);
+            format(root, PastCase.FORMAT);
+            String id = id(root);
+            CaseFile read = caseFile(root, faults);
+            faults.throwIfAny(what);
+            PastCaseChecks.check(read, id, faults);
+            faults.throwIfAny(what);
+            return read;
+        } catch (FaultyInput e) {
+            throw Discreet.of(e);
+        }
+    }
+
+    /**
      * Reads one case that waits for its release; the same must not stand in it.
      *
      * @param what the name of the input, for messages
@@ -72,16 +96,24 @@ public final class PastCaseReader {
         format(root, format);
         return new WaitingCase(
                 WaitingCase.FORMAT,
-                matching(root, "id", ID, "must be \"p-\" and 24 of 0 to 9 and a to f; nothing that leads to a person"),
+                id(root),
                 root.required("invented", root.flag("invented")).orElse(false),
                 matching(root, "site", SITE, "must be \"site-\" and up to 16 letters and digits, a pseudonym"),
                 PastCaseChecks.year(root),
                 band(root, "ageBandYears"),
                 band(root, "weightBandKg"),
-                CaseFile.read(part(root, "caseFile", faults), faults, knowledge),
+                caseFile(root, faults),
                 delivered(root),
                 FollowUp.read(part(root, "followUp", faults), faults, knowledge),
                 root.texts("notes"));
+    }
+
+    private static String id(FieldReader root) {
+        return matching(root, "id", ID, "must be \"p-\" and 24 of 0 to 9 and a to f; nothing that leads to a person");
+    }
+
+    private CaseFile caseFile(FieldReader root, Faults faults) {
+        return CaseFile.read(part(root, "caseFile", faults), faults, knowledge);
     }
 
     private static void format(FieldReader root, String wanted) {

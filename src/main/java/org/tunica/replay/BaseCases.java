@@ -69,7 +69,7 @@ final class BaseCases extends ReplayedCases {
         }
 
         private static CaseFile read(CaseLine line, ReleaseSide side) {
-            return line.read(side.reader()).caseFile();
+            return line.readCase(side.reader());
         }
     }
 }

@@ -44,6 +44,22 @@ class PastCaseReaderTest {
     }
 
     @Test
+    void theCaseAlone_isTheSameCaseAndCheckedAsStrictly() {
+        PastCaseReader reader = new PastCaseReader(TUNICA.knowledge());
+        assertEquals(read(INVENTED).caseFile(), reader.readCase("it", bytes(INVENTED)));
+        String named = INVENTED.replace("\"sex\":\"female\"", "\"sex\":\"female\",\"ageYears\":61")
+                .replace("\"caseRef\":\"p-0", "\"caseRef\":\"q-0");
+        FaultyInput refused = assertThrows(FaultyInput.class, () -> reader.readCase("it", bytes(named)));
+        assertEquals(
+                List.of("$.caseFile.patient.ageYears", "$.caseFile.caseRef"),
+                refused.faults().stream().map(Fault::place).toList());
+    }
+
+    private static byte[] bytes(String json) {
+        return json.getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Test
     void exactNumbersDaysPeopleAndFreeText_areRefusedEachWithItsPlace() {
         String named = INVENTED.replace(
                         "\"sex\":\"female\"", "\"sex\":\"female\",\"ageYears\":61,\"weightKg\":74,\"heightCm\":166")

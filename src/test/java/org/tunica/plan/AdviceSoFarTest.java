@@ -11,14 +11,14 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.tunica.Cold;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
-import org.tunica.knowledge.Bundle;
 
 /** What is said before the heat is computed still holds afterwards, and nothing is ranked too early. */
 class AdviceSoFarTest {
     /** Has met no wall yet, whatever other tests asked. */
-    private static final Tunica FRESH = Tunica.of(Bundle.shipped());
+    private static final Tunica FRESH = Cold.tunica();
 
     @Test
     void beforeAnyHeat_nothingIsRanked_andWhatIsSaidHoldsAfterwards() throws IOException {

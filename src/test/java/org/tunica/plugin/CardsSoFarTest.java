@@ -9,19 +9,19 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.tunica.Cold;
 import org.tunica.Tunica;
 import org.tunica.fhir.HookRequest;
 import org.tunica.fhir.HookSchema;
 import org.tunica.fhir.HookService;
 import org.tunica.fhir.Site;
-import org.tunica.knowledge.Bundle;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Cards that go out before the heat is computed say so, rank nothing and still stop what a rule excludes. */
 class CardsSoFarTest {
     /** Never asked for a whole advice here, so it has met no wall. */
-    private static final Tunica FRESH = Tunica.of(Bundle.shipped());
+    private static final Tunica FRESH = Cold.tunica();
 
     private static final HookService EARLY =
             new HookService(FRESH, Site.read("site.yaml", Wire.file("site.yaml"), FRESH), FRESH::adviseSoFar);

@@ -182,14 +182,14 @@ class ReplayTest {
     void faultyLinesAreNamedAndThereIsNoResult() throws IOException {
         Path faulty = Files.createDirectories(folder.resolve("faulty"));
         List<String> lines = Files.readAllLines(shared.resolve("base").resolve(CaseBase.CASES));
-        lines.set(4, lines.get(4).replaceFirst("\"site\":\"site-", "\"site\":\"at "));
+        lines.set(4, lines.get(4).replaceFirst("\"caseRef\":\"p-", "\"caseRef\":\"at "));
         lines.set(411, "{");
         Files.write(faulty.resolve(CaseBase.CASES), lines);
         FaultyInput refused = assertThrows(
                 FaultyInput.class,
                 () -> replayed(Edited.SHIPPED.pastCases().caseBase(faulty), Optional.empty(), 2, CaseProgress.NONE));
         assertEquals(2, refused.faults().size(), refused::getMessage);
-        assertTrue(refused.getMessage().contains("line 5, $.site"), refused::getMessage);
+        assertTrue(refused.getMessage().contains("line 5, $.caseFile.caseRef"), refused::getMessage);
         assertTrue(refused.getMessage().contains("line 412"), refused::getMessage);
     }
 

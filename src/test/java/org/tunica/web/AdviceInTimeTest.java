@@ -12,16 +12,16 @@ import java.time.Duration;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.tunica.Cold;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.fhir.Adviser;
-import org.tunica.knowledge.Bundle;
 import org.tunica.plan.AdviceSoFar;
 
 /** An answer goes out in time with what is known, and what was computed behind is there when it is asked for again. */
 class AdviceInTimeTest {
     /** Has met no wall yet, whatever other tests asked. */
-    private static final Tunica FRESH = Tunica.of(Bundle.shipped());
+    private static final Tunica FRESH = Cold.tunica();
 
     private static final Duration LONG = Duration.ofMinutes(5);
 

@@ -18,9 +18,9 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.tunica.Cold;
 import org.tunica.Tunica;
 import org.tunica.fhir.OtherReader;
-import org.tunica.knowledge.Bundle;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -74,7 +74,7 @@ class RecordEndpointTest {
     void beforeTheHeatIsComputed_nothingIsProposed() {
         String atOnce = "recordSystems:\n  site: knowledge/demo/fhir/site.yaml\n  calls: unsigned-for-tests\n"
                 + "  recordWithinMs: 1\n";
-        try (Served early = Served.with(Tunica.of(Bundle.shipped()), atOnce)) {
+        try (Served early = Served.with(Cold.tunica(), atOnce)) {
             JsonNode bundle = sound(200, early.post("/fhir/$closure-advice", record()));
             assertEquals("in-progress", status(bundle));
             assertFalse(bundle.toString().contains("RequestGroup"), bundle::toString);
