@@ -9,6 +9,7 @@ import org.tunica.knowledge.Knowledge;
 import org.tunica.outcomes.HappenedCurves;
 import org.tunica.outcomes.HappenedPage;
 import org.tunica.outcomes.OutcomeNumbers;
+import org.tunica.pastcases.PastCase;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
 import org.tunica.plan.SegmentAdvice;
@@ -47,11 +48,6 @@ public final class Likeness {
         return CaseLibrary.of(folder, knowledge, physics);
     }
 
-    /** Past cases from elsewhere, to be searched; their index is in memory. */
-    public CaseLibrary cases(CaseSource source) {
-        return CaseLibrary.inMemory(source, knowledge, physics);
-    }
-
     /**
      * Past segments like those of a case, and why.
      *
@@ -84,6 +80,15 @@ public final class Likeness {
         }
         return new Advice(
                 advice.format(), advice.caseRef(), advice.release(), advice.seed(), advice.caution(), segments);
+    }
+
+    /**
+     * Past cases that were released one by one, to be searched; their index is in memory.
+     *
+     * @param says what they are, in words for people
+     */
+    public CaseLibrary released(String says, List<PastCase> cases) {
+        return CaseLibrary.inMemory(new ListedCases(says, cases), knowledge, physics);
     }
 
     /** How long the nearest past segments stayed closed, drawn. */

@@ -14,12 +14,12 @@ import org.tunica.store.Store;
 public record CasePapers(List<Kind> kinds) {
     private static final List<DocumentKind> SHOWN = List.of(
             DocumentKind.DECISION,
-            DocumentKind.CHOICE,
             DocumentKind.REFERRAL,
             DocumentKind.FOLLOW_UP,
             DocumentKind.NOTE,
             DocumentKind.DELIVERED,
             DocumentKind.PLAN,
+            DocumentKind.CHOICE,
             DocumentKind.ADVICE);
 
     public CasePapers {
@@ -74,7 +74,7 @@ public record CasePapers(List<Kind> kinds) {
             case FOLLOW_UP -> "Follow-up";
             case REFERRAL -> "Sent to the meeting";
             case DECISION -> "Decisions of the meeting";
-            case CHOICE -> "Choices made";
+            case CHOICE -> "Choices";
         };
     }
 
@@ -85,7 +85,7 @@ public record CasePapers(List<Kind> kinds) {
                 List.of(new Way(data + "?as=pdf", "note as PDF"), new Way(data + "?as=html", "note as a page"));
             case PLAN -> List.of(new Way("/cases/" + caseRef + "/plan?number=" + number, "plan"));
             case REFERRAL, DECISION -> List.of(new Way("/cases/" + caseRef + "/meeting", "case and meeting"));
-            case ADVICE, DELIVERED, FOLLOW_UP, CHOICE -> List.of(new Way(data, "as data"));
+            case ADVICE, CHOICE, DELIVERED, FOLLOW_UP -> List.of(new Way(data, "as data"));
         };
     }
 }

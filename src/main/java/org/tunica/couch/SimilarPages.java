@@ -66,9 +66,7 @@ final class SimilarPages {
 
     private Optional<SimilarCases> found(CaseFile caseFile, String segment, boolean invented) {
         SimilarRequest wanted = new SimilarRequest(Optional.of(segment), SimilarFilter.ALL, LISTED);
-        return invented
-                ? Optional.of(library.inInvented(cases -> tunica.likeness().similar(caseFile, cases, wanted)))
-                : library.inReleased(cases -> tunica.likeness().similar(caseFile, cases, wanted));
+        return library.forCase(invented).map(cases -> tunica.likeness().similar(caseFile, cases, wanted));
     }
 
     private static Optional<String> title(CaseFile caseFile, String ref) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
@@ -29,16 +28,11 @@ final class PacketWriter {
     private static final JsonMapper JSON = new JsonMapper();
 
     private final Tunica tunica;
-    private final Searching searching;
+    private final Optional<CaseLibrary> library;
 
-    PacketWriter(Tunica tunica, Searching searching) {
+    PacketWriter(Tunica tunica, Optional<CaseLibrary> library) {
         this.tunica = tunica;
-        this.searching = searching;
-    }
-
-    /** Searches past cases; finds nothing where there are none. */
-    interface Searching {
-        Optional<SimilarCases> in(Function<CaseLibrary, SimilarCases> search);
+        this.library = library;
     }
 
     /** The packet of a case under the id of its referral. */
@@ -46,7 +40,7 @@ final class PacketWriter {
         CaseFile named = named(caseFile, referral.meetingId());
         Advice advice = tunica.advise(named);
         NamelessCase nameless = tunica.pastCases().nameless(named, referral.meetingId());
-        Optional<SimilarCases> similar = searching.in(past -> tunica.likeness()
+        Optional<SimilarCases> similar = library.map(past -> tunica.likeness()
                 .similar(
                         named,
                         past,

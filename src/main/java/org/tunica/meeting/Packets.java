@@ -1,7 +1,6 @@
 package org.tunica.meeting;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 import org.tunica.Tunica;
 import org.tunica.couch.DemoCases;
 import org.tunica.couch.PastLibrary;
@@ -23,10 +22,7 @@ final class Packets {
 
     Packet of(Waiting waiting) {
         KeptCase kept = latest(waiting);
-        boolean madeUp = DemoCases.invented(store.cases(), kept);
-        PacketWriter.Searching searching =
-                madeUp ? search -> Optional.of(past.inInvented(search)) : search -> past.inReleased(search);
-        return new PacketWriter(tunica, searching)
+        return new PacketWriter(tunica, past.forCase(DemoCases.invented(store.cases(), kept)))
                 .of(tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8)), waiting.referral());
     }
 

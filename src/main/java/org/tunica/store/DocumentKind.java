@@ -9,11 +9,11 @@ public enum DocumentKind implements Word {
     DELIVERED(Act.DELIVERY_RECORDED),
     NOTE(Act.NOTE_WRITTEN),
     FOLLOW_UP(Act.FOLLOW_UP_RECORDED),
+    CHOICE(Act.CHOICE_MADE),
     /** A case sent to the meeting, or its day set anew. */
     REFERRAL(Act.CASE_REFERRED),
     /** What the meeting decided. */
-    DECISION(Act.DECISION_MADE),
-    CHOICE(Act.CHOICE_MADE);
+    DECISION(Act.DECISION_MADE);
 
     private final Act act;
 

@@ -26,6 +26,11 @@ import org.tunica.casefile.FaultyInput;
 
 /** What was backed up comes back whole, in either database, or nothing comes at all. */
 class BackupTest {
+    private static final int KINDS = DocumentKind.values().length;
+
+    /** The row that tells of the backup itself. */
+    private static final int LAST = Filled.ROWS + 1;
+
     @TempDir
     private Path folder;
 
@@ -47,7 +52,7 @@ class BackupTest {
         try (Store store = open(to)) {
             Backup restored = store.restore(Filled.ANNA, first, Optional.of(made.head()));
             assertEquals(made, restored);
-            assertEquals((Filled.ROWS + 1) + (Filled.ROWS - 5), restored.rows());
+            assertEquals(LAST + (Filled.ROWS - 5), restored.rows());
             assertEquals(List.of(), store.audit().verify(made.head()).faults());
             assertEquals("restored", store.audit().newest(Page.newest(1)).get(0).act());
             assertEquals(
@@ -118,8 +123,6 @@ class BackupTest {
     @Test
     void aDamagedOrForgedBackup_isRefusedWholly() throws SQLException, IOException {
         Path archive = archive();
-        int last = Filled.ROWS + 1;
-        int documents = DocumentKind.values().length;
         Map<String, Hand> hands = Map.of(
                 "cases.jsonl: has not the digest the manifest says",
                 a -> a.change("cases.jsonl", "v\\\\\":1", "v\\\\\":7"),
@@ -127,10 +130,9 @@ class BackupTest {
                 a -> a.change("cases.jsonl", "v\\\\\":1", "v\\\\\":7").signed("cases.jsonl"),
                 "audit row 5: was changed",
                 a -> a.change("audit.jsonl", "(\"number\":5,.*?)anna", "$1eve").signed("audit.jsonl"),
-                "audit row " + last + ": is missing, and with it every row up to " + last,
-                a -> a.change("audit.jsonl", "\\{\"number\":" + last + ".*\n", "")
-                        .signed("audit.jsonl"),
-                "documents.jsonl: holds " + (documents - 1) + " rows, the manifest says " + documents,
+                "audit row " + LAST + ": is missing, and with it every row up to " + LAST,
+                a -> a.change("audit.jsonl", "\\{\"number\":" + LAST + ".*\n", "").signed("audit.jsonl"),
+                "documents.jsonl: holds " + (KINDS - 1) + " rows, the manifest says " + KINDS,
                 a -> a.change("documents.jsonl", "\\{.*\n", ""),
                 "users.jsonl: row 1 is not an object with name, version, state",
                 a -> a.change("users.jsonl", "\"version\":2", "\"version\":\"2\"")
@@ -168,10 +170,10 @@ class BackupTest {
     void aBackupOfAnotherTrailThanTheOneNoted_isRefused() throws SQLException, IOException {
         Path archive = archive();
         try (Store store = open(Engine.SQLITE)) {
-            AuditHead noted = new AuditHead(27, "a".repeat(64));
+            AuditHead noted = new AuditHead(LAST, "a".repeat(64));
             FaultyInput refused =
                     assertThrows(FaultyInput.class, () -> store.restore(Filled.ANNA, archive, Optional.of(noted)));
-            assertTrue(refused.getMessage().contains("audit row 27: is not the row noted elsewhere"));
+            assertTrue(refused.getMessage().contains("audit row " + LAST + ": is not the row noted elsewhere"));
             assertEquals(AuditHead.NONE, store.audit().head());
         }
     }
