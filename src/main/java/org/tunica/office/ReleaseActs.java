@@ -6,9 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.Authentication;
@@ -23,10 +21,7 @@ import org.tunica.frame.ForPeople;
 import org.tunica.frame.NotThere;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
-import org.tunica.governance.Timeline;
-import org.tunica.knowledge.Bundle;
 import org.tunica.releases.ReleaseDesk;
-import org.tunica.review.Difference;
 import org.tunica.store.Actor;
 
 /** What is done with a release: first a page that says what will follow, then the act. */
@@ -34,24 +29,25 @@ import org.tunica.store.Actor;
 @RestController
 final class ReleaseActs {
     private static final String PATH = "/governance/releases/";
-    private static final String AGAIN =
-            "The server starts anew with the other rules within seconds, at the same address; everybody signs in again.";
 
     private final Pages pages;
     private final Desks desks;
+    private final ConfirmView confirming;
 
     ReleaseActs(Pages pages, Desks desks) {
         this.pages = pages;
         this.desks = desks;
+        this.confirming = new ConfirmView(pages, desks);
     }
 
     /** What somebody said to an act. */
-    private record Typed(String reason, String when) {}
+    record Typed(String reason, String when) {}
 
     /** Says what will follow. */
     @GetMapping(path = "/governance/releases/{version}/acts/{act}", produces = Pages.HTML)
     String confirm(@PathVariable String version, @PathVariable String act, HttpServletRequest request) {
-        return pages.written("confirm.jte", page(version, known(act), request, List.of(), new Typed("", "")));
+        return pages.written(
+                "confirm.jte", confirming.page(version, known(act), request, List.of(), new Typed("", "")));
     }
 
     @PostMapping(path = "/governance/releases/{version}/by-author/{act}", produces = Pages.HTML)
@@ -118,7 +114,7 @@ final class ReleaseActs {
         } catch (FaultyInput e) {
             return Answers.refused(
                     HttpStatus.UNPROCESSABLE_CONTENT,
-                    pages.written("confirm.jte", page(version, act, request, Answers.lines(e), typed)));
+                    pages.written("confirm.jte", confirming.page(version, act, request, Answers.lines(e), typed)));
         }
     }
 
@@ -162,74 +158,6 @@ final class ReleaseActs {
         } catch (DateTimeException e) {
             throw fault("next review", "must be a day such as 2027-03-01");
         }
-    }
-
-    private ConfirmPage page(
-            String version, ReleaseAct act, HttpServletRequest request, List<String> faults, Typed typed) {
-        Timeline timeline = desks.records().timeline();
-        if (timeline.story(version).isEmpty()) {
-            throw new NotThere("release");
-        }
-        Optional<String> now = timeline.inForceAt(desks.moment());
-        Optional<String> then =
-                act == ReleaseAct.ROLLBACK ? timeline.inForceWithout(version, desks.moment()) : Optional.of(version);
-        return new ConfirmPage(
-                pages.frame(act.says() + ": release " + version, request),
-                act.says(),
-                PATH + version + "/" + act.hand().word() + "/" + act.word(),
-                PATH + version,
-                says(version, act, now, then),
-                differences(act, now, then),
-                act.asks(),
-                faults,
-                typed.reason(),
-                typed.when());
-    }
-
-    private static List<String> says(String version, ReleaseAct act, Optional<String> now, Optional<String> then) {
-        String here = now.map(one -> "Release " + one).orElse("The program's own rules, a DRAFT,");
-        List<String> says = new ArrayList<>();
-        switch (act) {
-            case SUBMISSION -> says.add("Release " + version + " goes to those who review and sign it.");
-            case WITHDRAWAL -> says.add("Release " + version + " ends here and never comes into force.");
-            case REFUSAL -> says.add("Release " + version + " is refused for good; its authors make a new version.");
-            case ACTIVATION -> {
-                says.add(here + " gives way to release " + version + " at once.");
-                says.add(AGAIN);
-            }
-            case SCHEDULE ->
-                says.add(here + " gives way to release " + version
-                        + " at the moment you name, whether anybody is awake or not.");
-            case SHADOW ->
-                says.add("Release " + version
-                        + " is asked silently beside each advice; nobody sees what it would have said, only how often it"
-                        + " differs.");
-            case SHADOW_END -> says.add("Release " + version + " is no longer asked beside.");
-            case REVIEW -> says.add("You tell that release " + version + " was looked at again, and when next.");
-            case RETIREMENT -> says.add("Release " + version + " can never be gone back to.");
-            case ROLLBACK -> {
-                says.add("Release " + version + " is taken out of force for good.");
-                says.add(then.map(before -> "Release " + before + " is in force again at once.")
-                        .orElse("There is no release before it to go back to, so it cannot be rolled back."));
-                says.add(AGAIN);
-            }
-        }
-        return says;
-    }
-
-    private List<String> differences(ReleaseAct act, Optional<String> now, Optional<String> then) {
-        boolean changesForce = act == ReleaseAct.ACTIVATION || act == ReleaseAct.SCHEDULE || act == ReleaseAct.ROLLBACK;
-        if (!changesForce || then.isEmpty()) {
-            return List.of();
-        }
-        List<Difference> differences =
-                desks.reviews().of(bundle(then)).since(desks.reviews().of(bundle(now)));
-        return Difference.text(differences).lines().toList();
-    }
-
-    private Bundle bundle(Optional<String> version) {
-        return version.map(known -> desks.records().release(known).files().bundle())
-                .orElseGet(Bundle::shipped);
     }
 
     private static ReleaseAct known(String word) {

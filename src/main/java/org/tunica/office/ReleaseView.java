@@ -2,11 +2,9 @@ package org.tunica.office;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
@@ -21,12 +19,6 @@ import org.tunica.governance.Story;
 import org.tunica.governance.Timeline;
 import org.tunica.releases.ReleaseRecords;
 import org.tunica.releases.ShadowRun;
-import org.tunica.signing.KnownKey;
-import org.tunica.signing.Signature;
-import org.tunica.signing.SigningRole;
-import org.tunica.store.Role;
-import org.tunica.store.User;
-import org.tunica.store.UserState;
 
 /** Puts together what is known of releases, in words. */
 final class ReleaseView {
@@ -77,7 +69,7 @@ final class ReleaseView {
                 manifest.title(),
                 state(story),
                 effective(manifest),
-                String.join("; ", signed(signOff)),
+                String.join("; ", Signers.signed(signOff)),
                 String.join("; ", signOff.missing()),
                 manifest.digest());
     }
@@ -85,20 +77,6 @@ final class ReleaseView {
     private static String effective(Manifest manifest) {
         return manifest.effectiveFrom().map(day -> "from " + day).orElse("from its activation")
                 + manifest.effectiveTo().map(day -> " to " + day).orElse("");
-    }
-
-    static List<String> signed(SignOff signOff) {
-        return signOff.counted().stream().map(ReleaseView::signed).toList();
-    }
-
-    private static String signed(Signature signature) {
-        String who = signature.statement().person() + " as "
-                + signature.statement().role().words() + " at "
-                + signature.statement().at();
-        return switch (signature.statement().purpose()) {
-            case SIGN_OFF -> who + " signed the release";
-            case ACKNOWLEDGE_REPLAY -> who + " read the replay";
-        };
     }
 
     List<ReleasePage.Fact> facts(Story story, Manifest manifest) {
@@ -118,62 +96,6 @@ final class ReleaseView {
         facts.add(new ReleasePage.Fact("Digest of rules and knowledge", manifest.rules()));
         facts.add(new ReleasePage.Fact("Digest of the replay", manifest.replay()));
         return facts;
-    }
-
-    /** Who could sign what is missing: posts held now, a key in use, no author. */
-    List<String> maySign(Manifest manifest) {
-        List<String> may = new ArrayList<>();
-        for (SigningRole role : SigningRole.values()) {
-            List<String> people = desks.store().users().all().stream()
-                    .filter(user -> user.state() == UserState.ACTIVE)
-                    .filter(user -> !manifest.authors().contains(user.name()))
-                    .filter(user -> holds(user.roles(), role))
-                    .map(User::name)
-                    .filter(name -> key(name).isPresent())
-                    .sorted()
-                    .toList();
-            may.add(role.words() + ": "
-                    + (people.isEmpty() ? "nobody who holds the post and a key in use" : String.join(", ", people)));
-        }
-        return may;
-    }
-
-    private static boolean holds(Set<Role> roles, SigningRole role) {
-        return role == SigningRole.REVIEWER
-                ? roles.stream().anyMatch(ReleaseView::reviews)
-                : roles.contains(Role.valueOf(role.name()));
-    }
-
-    private static boolean reviews(Role role) {
-        return EnumSet.of(Role.SPECIALIST, Role.MEETING_MEMBER, Role.CLINICAL_LEAD, Role.SAFETY_OFFICER)
-                .contains(role);
-    }
-
-    private Optional<KnownKey> key(String person) {
-        return records.keys().keys().stream()
-                .filter(key -> key.person().equals(person) && key.withdrawn().isEmpty())
-                .findFirst();
-    }
-
-    /** What somebody with these roles may sign of a release in review. */
-    List<ReleasePage.Ask> asks(Story story, Manifest manifest, String person, Set<Role> roles) {
-        if (story.stateAt(now) != ReleaseState.IN_REVIEW || manifest.authors().contains(person)) {
-            return List.of();
-        }
-        List<ReleasePage.Ask> asks = new ArrayList<>();
-        for (SigningRole role : SigningRole.values()) {
-            if (holds(roles, role)) {
-                boolean reviews = role == SigningRole.REVIEWER;
-                String digest = reviews ? manifest.replay() : manifest.digest();
-                asks.add(new ReleasePage.Ask(
-                        role.words(),
-                        reviews ? "the replay, which you have read" : "the release, all of it",
-                        digest,
-                        "tunica key sign --key KEY.json --as " + role.word() + " --release " + manifest.version()
-                                + " --digest " + digest));
-            }
-        }
-        return asks;
     }
 
     static String step(Step step) {

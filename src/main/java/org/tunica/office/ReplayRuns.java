@@ -58,7 +58,12 @@ final class ReplayRuns {
         try {
             ReplayRequest.Invented made = new ReplayRequest.Invented(SEED, count(invented));
             desks.replays()
-                    .begin(reader.actor(), "change " + number, new ChangeView(desks).sides(proposed(number)), made);
+                    .begin(
+                            reader.actor(),
+                            "change " + number,
+                            desks.inForce().tunica(),
+                            new ChangeView(desks).sides(proposed(number)),
+                            made);
             return Answers.seeOther(PATH + number + "#replay");
         } catch (FaultyInput e) {
             return Answers.refused(

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Word;
+import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Standing;
 
 /**
@@ -36,9 +37,13 @@ public record NumberEdit(String id, String value, String source, String standing
 
     /** The entry of a number among the files of a draft; empty when it stands in none as an entry of its own. */
     public static Optional<Place> find(Draft draft, String id) {
+        return find(draft.copy().after(), id);
+    }
+
+    static Optional<Place> find(Bundle bundle, String id) {
         String opening = id + ":\n";
         for (Map.Entry<String, String> file :
-                draft.copy().after().under("knowledge/", ".yaml").entrySet()) {
+                bundle.under("knowledge/", ".yaml").entrySet()) {
             String text = file.getValue();
             int from = text.startsWith(opening) ? 0 : text.indexOf("\n" + opening) + 1;
             if (from > 0 || text.startsWith(opening)) {

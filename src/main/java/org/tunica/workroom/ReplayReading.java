@@ -3,7 +3,10 @@ package org.tunica.workroom;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -12,6 +15,7 @@ import org.tunica.casefile.FieldReader;
 import org.tunica.casefile.JsonText;
 import org.tunica.casefile.UcumWords;
 import org.tunica.knowledge.DemoFiles;
+import org.tunica.replay.Gravity;
 
 /**
  * A replay as people read it: a document {@code tunica-replay/1}, written by whichever program.
@@ -62,6 +66,9 @@ public record ReplayReading(
      */
     public record Changed(String where, String gravity, String first, List<String> options, List<String> turns) {}
 
+    /** Segments that are equally grave. */
+    public record Group(String gravity, List<Changed> segments) {}
+
     /**
      * Reads a document.
      *
@@ -102,6 +109,16 @@ public record ReplayReading(
         return changedSegmentsCount == 0 && unreadable.isEmpty();
     }
 
+    /** The gravest segments, those that are equally grave together. */
+    public List<Group> groups() {
+        Map<String, List<Changed>> groups = new LinkedHashMap<>();
+        worst.forEach(one ->
+                groups.computeIfAbsent(one.gravity(), says -> new ArrayList<>()).add(one));
+        return groups.entrySet().stream()
+                .map(group -> new Group(group.getKey(), group.getValue()))
+                .toList();
+    }
+
     private static FieldReader part(FieldReader reader, String field) {
         return reader.object(field).orElseGet(() -> reader.emptyPart(field));
     }
@@ -128,6 +145,14 @@ public record ReplayReading(
         };
     }
 
+    private static String gravity(String word) {
+        return Arrays.stream(Gravity.values())
+                .filter(one -> one.word().equals(word))
+                .map(Gravity::says)
+                .findFirst()
+                .orElseGet(() -> spaced(word));
+    }
+
     private static String spaced(String word) {
         return word.replace('-', ' ');
     }
@@ -137,7 +162,7 @@ public record ReplayReading(
                 one.text("rule").orElse("no rule"),
                 one.text("says").orElse(""),
                 one.text("act").map(ReplayReading::spaced).orElse("numbers alone moved"),
-                one.text("gravity").map(ReplayReading::spaced).orElse(""),
+                one.text("gravity").map(ReplayReading::gravity).orElse(""),
                 count(one, "segmentsCount"),
                 parts(one, "limits").stream().map(ReplayReading::moved).toList());
     }
@@ -153,7 +178,7 @@ public record ReplayReading(
                         + one.text("side").orElse("") + " "
                         + spaced(one.text("vein").orElse("")) + ", "
                         + spaced(one.text("level").orElse("")),
-                spaced(change.text("gravity").orElse("")),
+                gravity(change.text("gravity").orElse("")),
                 was.equals(is) ? "" : "was " + was.orElse("none") + ", is " + is.orElse("none"),
                 options,
                 parts(change, "turns").stream().map(ReplayReading::turn).toList());

@@ -128,14 +128,14 @@ public final class ReplayRoom implements AutoCloseable {
      * Begins a replay of the demonstration cases and so many made-up ones.
      *
      * @param of what, in words
-     * @throws FaultyInput when another runs, the data are in no folder, or either side does not load
+     * @param against the engine of what is in force, so that the result bears its name
+     * @throws FaultyInput when another runs, the data are in no folder, or the draft does not load
      */
-    public void begin(Actor by, String of, Sides sides, ReplayRequest.Invented invented) {
+    public void begin(Actor by, String of, Tunica against, Sides sides, ReplayRequest.Invented invented) {
         Path folder = store.folder()
                 .orElseThrow(
                         () -> fault("the data are in a database, and a replay needs a folder; run it at the command"
                                 + " line and hand its result in with the release"));
-        Tunica against = reviews.loaded(sides.against());
         Tunica draft = reviews.loaded(sides.draft());
         Running first =
                 new Running(sides.key(), of, by.id(), clock.instant(), 0, ReplayReading.DEMO_CASES + invented.count());

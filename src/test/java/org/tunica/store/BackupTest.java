@@ -131,7 +131,8 @@ class BackupTest {
                 "audit row 5: was changed",
                 a -> a.change("audit.jsonl", "(\"number\":5,.*?)anna", "$1eve").signed("audit.jsonl"),
                 "audit row " + LAST + ": is missing, and with it every row up to " + LAST,
-                a -> a.change("audit.jsonl", "\\{\"number\":" + LAST + ".*\n", "").signed("audit.jsonl"),
+                a -> a.change("audit.jsonl", "\\{\"number\":" + LAST + ".*\n", "")
+                        .signed("audit.jsonl"),
                 "documents.jsonl: holds " + (KINDS - 1) + " rows, the manifest says " + KINDS,
                 a -> a.change("documents.jsonl", "\\{.*\n", ""),
                 "users.jsonl: row 1 is not an object with name, version, state",

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.tunica.proposal.WorkingCopy;
 import org.tunica.releases.FirstRelease;
@@ -29,6 +30,7 @@ import org.tunica.store.Role;
 class GovernanceJourneyTest {
     private static final String CHANGES = "/governance/changes";
     private static final int MOST_LOOKS = 1_000;
+    private static final int MOST_GLANCES = 20_000;
     private static final String RELEASE = "/governance/releases/1.1.0";
 
     @TempDir
@@ -116,7 +118,9 @@ class GovernanceJourneyTest {
         for (String comparison : List.of("is at most", "is less than")) {
             go(screen, CHANGES + "/" + number + "/rule?id=EXC-007");
             fair(screen);
-            screen.driver.findElement(By.id("1.comparison")).sendKeys(comparison);
+            screen.driver
+                    .findElement(By.xpath("//select[@id = '1.comparison']/option[. = '" + comparison + "']"))
+                    .click();
             press(screen, "Save the rule");
             assertTrue(Files.readString(file).contains("the depth to the skin " + comparison + " limit"), comparison);
         }
@@ -163,6 +167,7 @@ class GovernanceJourneyTest {
         }
         screen.driver.findElement(By.linkText("What the replay found")).click();
         assertTrue(screen.text().contains("15 cases with 20 segments"), screen.text());
+        assertTrue(screen.text().contains("Held against\n1.0.0 (active, "), screen.text());
         fair(screen);
         go(screen, CHANGES + "/" + number);
         type(screen, "version", "1.0.0");
@@ -299,9 +304,20 @@ class GovernanceJourneyTest {
         screen.driver.executeScript("arguments[0].value = arguments[1]", field, text);
     }
 
+    /** Presses a button and comes back when the page it stood on is gone. */
     private static void press(Screen screen, String button) {
+        WebElement page = screen.driver.findElement(By.tagName("html"));
         screen.driver
                 .findElement(By.xpath("//button[normalize-space() = '" + button + "']"))
                 .click();
+        for (int looks = 0; looks < MOST_GLANCES && isThere(page); looks++) {}
+    }
+
+    private static boolean isThere(WebElement page) {
+        try {
+            return page.isEnabled();
+        } catch (WebDriverException e) {
+            return false;
+        }
     }
 }

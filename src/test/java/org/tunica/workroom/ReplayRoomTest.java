@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tunica.Tunica;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.knowledge.Bundle;
 import org.tunica.replay.ReplayRequest;
@@ -34,13 +35,13 @@ class ReplayRoomTest {
         try (Store store = Store.open(folder.toString(), clock)) {
             ReplayRoom room = new ReplayRoom(store, new Reviews(), clock);
             try (room) {
-                room.begin(ANNA, "change 0091", SAME, MANY);
+                room.begin(ANNA, "change 0091", Tunica.shipped(), SAME, MANY);
                 assertEquals("change 0091", room.running(SAME).orElseThrow().of());
                 assertEquals(
                         "replay-begun",
                         store.audit().newest(Page.newest(1)).get(0).act());
-                FaultyInput refused =
-                        assertThrows(FaultyInput.class, () -> room.begin(ANNA, "change 0092", SAME, MANY));
+                FaultyInput refused = assertThrows(
+                        FaultyInput.class, () -> room.begin(ANNA, "change 0092", Tunica.shipped(), SAME, MANY));
                 assertTrue(refused.getMessage().contains("change 0091 is being replayed, begun by anna"));
             }
             assertEquals(Optional.empty(), room.running(), "what was closed runs no more");
