@@ -119,6 +119,7 @@ final class AdvicePages {
                         shown.view(),
                         shown.isWhole(),
                         shown.soFar().map(AdviceSoFar::awaited).orElse(List.of()),
+                        CasePapers.of(store, kept.caseRef()),
                         choices));
     }
 }

@@ -14,6 +14,7 @@ import org.tunica.plan.AdviceSoFar;
  * @param mayWrite whether the reader may change the case
  * @param whole whether everything is computed
  * @param awaited what is still computed
+ * @param papers what is kept with it
  * @param choices what can be chosen and was, by the name of the segment
  */
 public record CasePage(
@@ -23,6 +24,7 @@ public record CasePage(
         AdviceView advice,
         boolean whole,
         List<AdviceSoFar.Awaited> awaited,
+        CasePapers papers,
         Map<String, ChoiceForm> choices) {
     public CasePage {
         awaited = List.copyOf(awaited);

@@ -20,6 +20,7 @@ import org.tunica.store.Store;
 import org.tunica.treatment.DeliveredSession;
 import org.tunica.treatment.FollowUp;
 import org.tunica.treatment.TreatedPlan;
+import org.tunica.treatment.Treatment;
 
 /** Makes from a kept case what is kept with it. What takes long is done before anything is written. */
 public final class CaseWork {
@@ -91,6 +92,18 @@ public final class CaseWork {
         return delivered.isEmpty()
                 ? tunica.treatments().readTreated("plan", bytes(planned))
                 : TreatedPlan.of(tunica.readPlan("plan", bytes(planned)).caseFile(), delivered, tunica.knowledge());
+    }
+
+    /** What was done and how it went, by the follow-up kept last; empty while there is none. */
+    Optional<Treatment> course(String caseRef) {
+        List<KeptDocument> kept = store.documents().of(caseRef, DocumentKind.FOLLOW_UP);
+        return kept.isEmpty()
+                ? Optional.empty()
+                : Optional.of(tunica.treatments()
+                        .treatment(
+                                tunica.treatments().readTreated("plan", bytes(keptPlan(caseRef, Optional.empty()))),
+                                deliveredOf(caseRef),
+                                tunica.treatments().readFollowUp("follow-up", bytes(kept.get(kept.size() - 1)))));
     }
 
     /** What was delivered, session by session; a record set right replaces the one before. */

@@ -14,6 +14,7 @@ import org.tunica.frame.ForPeople;
 import org.tunica.frame.NotThere;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
+import org.tunica.pages.CourseView;
 import org.tunica.store.Act;
 import org.tunica.store.DocumentKind;
 import org.tunica.store.KeptCase;
@@ -29,11 +30,13 @@ final class PaperPages {
     private final Pages pages;
     private final Tunica tunica;
     private final Store store;
+    private final CaseWork work;
 
     PaperPages(Pages pages, Tunica tunica, Store store) {
         this.pages = pages;
         this.tunica = tunica;
         this.store = store;
+        this.work = new CaseWork(tunica, store);
     }
 
     /** Everything that is kept, and where more can be recorded. */
@@ -49,6 +52,7 @@ final class PaperPages {
                         caseRef,
                         may ? sessions(caseRef, plans.get(plans.size() - 1)) : List.of(),
                         may,
+                        work.course(caseRef).map(course -> CourseView.of(course, tunica.knowledge())),
                         CasePapers.of(store, caseRef)));
     }
 

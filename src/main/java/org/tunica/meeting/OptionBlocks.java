@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tunica.knowledge.Family;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.paper.Block;
 import org.tunica.plan.OptionAdvice;
@@ -41,9 +42,10 @@ final class OptionBlocks {
                         .map(OptionBlocks::row)
                         .toList()));
         notHere().ifPresent(blocks::add);
+        Set<Family> told = EnumSet.noneOf(Family.class);
         advice.options().stream().filter(option -> option.standing().ranked()).forEach(option -> {
             blocks.add(new Block.Heading(option.says()));
-            blocks.add(new Block.Points(lines(option)));
+            blocks.add(new Block.Points(lines(option, told.add(option.family()))));
         });
         advice.firmness().ifPresent(firmness -> {
             blocks.add(new Block.Heading("How firm the order is"));
@@ -80,11 +82,13 @@ final class OptionBlocks {
                 SegmentWords.why(option));
     }
 
-    private static List<String> lines(OptionAdvice option) {
+    /** @param first of its family: others of it share most reasons, so what speaks for them stands in the advice alone */
+    private static List<String> lines(OptionAdvice option, boolean first) {
         List<String> lines = new ArrayList<>(ForecastWords.lines(option));
         option.cautions().forEach(caution -> lines.add(ReasonWords.lead(caution) + ReasonWords.line(caution)));
         option.reasons().stream()
                 .filter(reason -> WEIGHING.contains(reason.stands()))
+                .filter(reason -> first || reason.stands() != Reason.Stands.FOR)
                 .forEach(reason -> lines.add(reason.stands().word().replace('-', ' ') + ": " + reason.rule() + ", "
                         + ReasonWords.text(reason) + ReasonWords.origin(reason)));
         return lines;

@@ -119,6 +119,8 @@ final class PacketWriter {
                         "Measurements of the person are rounded and age and weight are bands; the options were computed"
                                 + " from the case as it is.",
                         "Words of the question that could name somebody are left out.",
+                        "Of techniques of one family the first alone is told with all that speaks for it; what speaks"
+                                + " against any stands with each.",
                         "Surgery, phlebectomy, liquid sclerotherapy, compression and waiting are not judged here; they"
                                 + " stay open to the meeting.",
                         "* unverified: from memory or common practice, to be checked before use."))));

@@ -199,6 +199,9 @@ class WorkingPagesTest {
         assertTrue(last.indexOf("\"daysAfter\" : 7") < last.indexOf("\"daysAfter\" : 42"), last);
         assertTrue(last.contains("\"daysAfter\" : 7"), last);
         assertFalse(last.contains("refluxSeconds"), last);
+        String course = browser.get("/cases/" + caseRef + "/papers").body();
+        assertTrue(course.contains("Day 7: closed (0 of 38 cm open); reflux not recorded"), course);
+        assertTrue(course.contains("nobody recorded whether anything went wrong"), course);
     }
 
     @Test
