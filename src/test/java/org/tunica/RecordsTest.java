@@ -58,6 +58,8 @@ class RecordsTest {
             "limit",
             "wouldTake",
             "at",
+            "step",
+            "first",
             "by",
             "recorded",
             "similarity",

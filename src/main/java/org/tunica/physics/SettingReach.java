@@ -7,7 +7,7 @@ import org.tunica.heat.Validity;
 /** What can be set on a device that is drawn back, so that the heat model answers. */
 public record SettingReach(Axis powerW, Axis pullbackSPerCm) {
     /**
-     * One number that is set.
+     * One number that is set, in the unit of the setting it belongs to.
      *
      * @param min smallest the model answers for
      * @param max largest
