@@ -40,6 +40,9 @@ import org.tunica.store.Subject;
 final class WindowPages {
     private static final String AT = "/cases/{caseRef}/window/{segment}/{technique}";
 
+    /** What the session keeps of the case whose window it opened last: its reference and version. */
+    private static final String LOOKED_AT = "tunica.window";
+
     private static final int MOST_REMEMBERED = 24;
     private static final byte[] SCRIPT = shipped();
 
@@ -74,7 +77,7 @@ final class WindowPages {
             @RequestParam Optional<String> map,
             HttpServletRequest request,
             Authentication who) {
-        CaseFile caseFile = opened(caseRef, who);
+        CaseFile caseFile = opened(caseRef, who, request);
         SegmentWindow outline;
         try {
             outline = tunica.heat().outline(caseFile, segment, technique);
@@ -109,8 +112,9 @@ final class WindowPages {
             @PathVariable String technique,
             @RequestParam(defaultValue = "") String powerW,
             @RequestParam(defaultValue = "") String pullbackSPerCm,
+            HttpServletRequest request,
             Authentication who) {
-        CaseFile caseFile = opened(caseRef, who);
+        CaseFile caseFile = stillOpen(caseRef, who, request);
         TypedSetting typed = TypedSetting.of(powerW, pullbackSPerCm, reach());
         return pages.written("window-point.jte", point(caseFile, segment, technique, typed));
     }
@@ -123,8 +127,9 @@ final class WindowPages {
             @PathVariable String technique,
             @RequestParam(defaultValue = "") String powerW,
             @RequestParam(defaultValue = "") String pullbackSPerCm,
+            HttpServletRequest request,
             Authentication who) {
-        CaseFile caseFile = opened(caseRef, who);
+        CaseFile caseFile = stillOpen(caseRef, who, request);
         TypedSetting typed = TypedSetting.of(powerW, pullbackSPerCm, reach());
         return map(windows.of(new Key(caseFile, segment, technique)), typed)
                 .map(found -> pages.written("window-map.jte", found))
@@ -148,10 +153,35 @@ final class WindowPages {
         }
     }
 
-    private CaseFile opened(String caseRef, Authentication who) {
-        KeptCase kept = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
-        store.audit()
-                .note(Reader.of(who).actor(), Act.VIEWED, new Subject("case", kept.caseRef() + "/" + kept.version()));
+    private CaseFile opened(String caseRef, Authentication who, HttpServletRequest request) {
+        KeptCase kept = kept(caseRef);
+        note(kept, who, request);
+        return read(kept);
+    }
+
+    /** For a part of the page: moving a setting is no new look at the case, so one row of the trail tells of it all. */
+    private CaseFile stillOpen(String caseRef, Authentication who, HttpServletRequest request) {
+        KeptCase kept = kept(caseRef);
+        if (!subject(kept).equals(request.getSession().getAttribute(LOOKED_AT))) {
+            note(kept, who, request);
+        }
+        return read(kept);
+    }
+
+    private KeptCase kept(String caseRef) {
+        return store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
+    }
+
+    private void note(KeptCase kept, Authentication who, HttpServletRequest request) {
+        store.audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("case", subject(kept)));
+        request.getSession().setAttribute(LOOKED_AT, subject(kept));
+    }
+
+    private static String subject(KeptCase kept) {
+        return kept.caseRef() + "/" + kept.version();
+    }
+
+    private CaseFile read(KeptCase kept) {
         return tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8));
     }
 

@@ -33,8 +33,10 @@ class SignInTest {
 
     private static Clinic clinic;
 
-    /** A user of each test's own; no name has more different letters than the others. */
-    private static String rosa = "ros";
+    private static int users;
+
+    /** A user of each test's own; every name is short and of four letters at most. */
+    private String rosa = "";
 
     @BeforeAll
     static void open() {
@@ -48,7 +50,9 @@ class SignInTest {
 
     @BeforeEach
     void user() {
-        rosa = rosa + "a";
+        String number = Integer.toString(256 + users++, 4).substring(1);
+        rosa = "ro"
+                + number.replace('0', 'r').replace('1', 'o').replace('2', 's').replace('3', 'a');
         clinic.user(rosa, Role.SPECIALIST);
     }
 
@@ -171,16 +175,16 @@ class SignInTest {
     void otherRoles_countFromTheNextRequestOn() throws Exception {
         Browser browser = clinic.signedIn(rosa);
         assertEquals(200, browser.get("/api/cases").statusCode());
-        User rosa = clinic.store.users().find(rosa).orElseThrow();
-        clinic.store.users().save(new Actor("ada"), rosa.with(Set.of(Role.RULE_AUTHOR)));
+        User user = clinic.store.users().find(rosa).orElseThrow();
+        clinic.store.users().save(new Actor("ada"), user.with(Set.of(Role.RULE_AUTHOR)));
         assertEquals(403, browser.get("/api/cases").statusCode());
     }
 
     @Test
     void whoeverLeft_isOutAtOnce() throws Exception {
         Browser browser = clinic.signedIn(rosa);
-        User rosa = clinic.store.users().find(rosa).orElseThrow();
-        clinic.store.users().save(new Actor("ada"), rosa.in(UserState.LEFT));
+        User user = clinic.store.users().find(rosa).orElseThrow();
+        clinic.store.users().save(new Actor("ada"), user.in(UserState.LEFT));
         assertEquals(401, browser.get("/api/cases").statusCode());
         assertEquals("/sign-in?refused", location(browser.signIn(rosa, Clinic.PASSWORD)));
     }

@@ -92,7 +92,10 @@ class WorkingPagesTest {
                 .body();
         assertTrue(moved.contains("11.5 W, pullback 7.5 s/cm, which makes 86 J/cm"), moved);
         assertFalse(moved.contains("style="));
+        long rows = clinic.store.audit().head().number();
+        browser.get(at + "/point?powerW=12&pullbackSPerCm=7.5");
         String map = browser.get(at + "/map?powerW=11&pullbackSPerCm=7.5").body();
+        assertEquals(rows, clinic.store.audit().head().number(), "a moved setting is no new look at the case");
         assertTrue(map.contains("id=\"marker\" visibility=\"visible\""), map);
         String faulty = browser.get(at + "?powerW=much&pullbackSPerCm=900").body();
         assertTrue(faulty.contains("much") && faulty.contains("900"), faulty);
