@@ -117,8 +117,7 @@ final class ReleaseCommand {
             mixinStandardHelpOptions = true)
     int rollback(@Mixin DataPlace data, @Mixin Because because) {
         try (OpenReleases open = OpenReleases.at(data)) {
-            String version =
-                    open.desk().rollBack(open.by(), because.text()).version();
+            String version = open.desk().rollBack(open.by(), because.text()).version();
             return print(open.line(version));
         }
     }
