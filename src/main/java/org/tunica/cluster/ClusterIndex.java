@@ -15,7 +15,6 @@ import tools.jackson.databind.node.ObjectNode;
 final class ClusterIndex implements SegmentIndex {
     private static final long CASE_BITS = 7;
     private static final long PLACE = (1 << CASE_BITS) - 1;
-    private static final int REFUSED = 400;
 
     private final Engine engine;
     private final String name;
@@ -130,25 +129,6 @@ final class ClusterIndex implements SegmentIndex {
     /** One search; an answer of which any part is missing is none. */
     JsonNode search(String query, ObjectNode body) {
         return whole(engine.ask("POST", "/" + name + "/_search" + query, body));
-    }
-
-    /** Several searches at once. */
-    List<JsonNode> search(List<ObjectNode> bodies) {
-        StringBuilder lines = new StringBuilder();
-        bodies.forEach(body -> lines.append("{}\n").append(body).append('\n'));
-        Engine.Answer answer = engine.lines("/" + name + "/_msearch", lines.toString());
-        if (answer.status() >= REFUSED) {
-            throw new EngineUnavailable("The search engine refused a search: " + answer.reason());
-        }
-        List<JsonNode> found = new ArrayList<>();
-        for (JsonNode one : answer.body().path("responses")) {
-            if (one.has("error")) {
-                throw new EngineUnavailable("The search engine refused a search: "
-                        + one.path("error").path("reason").asString(""));
-            }
-            found.add(whole(one));
-        }
-        return found;
     }
 
     private static JsonNode whole(JsonNode answer) {

@@ -1,8 +1,11 @@
 package org.tunica.cluster;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.tunica.pastcases.PastCase;
 import org.tunica.similar.SegmentRow;
 import tools.jackson.databind.node.ArrayNode;
@@ -58,7 +61,8 @@ final class Layout {
                 .put("similarity", "boolean")
                 .put("doc_values", false);
         fields.putObject(NOTES).put("type", "text").put("analyzer", "standard");
-        fields.putObject(VALUES).put("type", "integer").put("index", false).put("doc_values", false);
+        // read for each segment that is compared, so not from where the whole documents lie
+        fields.putObject(VALUES).put("type", "keyword").put("index", false);
         fields.putObject(LINE).put("type", "keyword").put("index", false).put("doc_values", false);
         return body;
     }
@@ -80,8 +84,7 @@ final class Layout {
     ObjectNode document(SegmentRow row) {
         ObjectNode document = Engine.object().put(ORDER, row.order()).put(KIND, row.kind());
         put(document.putArray(MARKS), row.marks());
-        ArrayNode values = document.putArray(VALUES);
-        row.values().forEach(values::add);
+        document.put(VALUES, written(row.values()));
         document.put(TECHNIQUE, row.technique());
         row.outcome().ifPresent(outcome -> document.put(OUTCOME, outcome.word()));
         document.put(INVENTED, Boolean.toString(row.invented())).put(SITE, row.site());
@@ -90,6 +93,15 @@ final class Layout {
             document.put(LINE, toLine.apply(row.pastCase()));
         }
         return document;
+    }
+
+    private static String written(List<Integer> values) {
+        return values.stream().map(String::valueOf).collect(Collectors.joining(","));
+    }
+
+    /** The values of a segment, as they were written. */
+    static List<Integer> values(String written) {
+        return Arrays.stream(written.split(",")).map(Integer::valueOf).toList();
     }
 
     private static void put(ArrayNode array, Iterable<String> words) {

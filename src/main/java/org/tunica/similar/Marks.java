@@ -17,6 +17,7 @@ final class Marks {
     private static final int LAST_STEP = 127;
 
     private static final int SETTING_STEP = 1_000;
+    private static final String NOT_KNOWN = "?";
 
     private Marks() {}
 
@@ -30,15 +31,36 @@ final class Marks {
         };
     }
 
-    /** One mark for each field that is known. */
+    /** One mark for each field, known or not, and one for the way of the settings. */
     static List<String> of(Profile profile) {
         List<String> marks = new ArrayList<>();
         for (Field field : Field.values()) {
-            if (profile.knows(field)) {
-                marks.add(mark(field, profile));
+            marks.add(profile.knows(field) ? mark(field, profile) : unknown(field));
+        }
+        marks.add(way(profile.at(Field.SETTINGS.column())));
+        return marks;
+    }
+
+    private static String unknown(Field field) {
+        return field.word() + ":" + NOT_KNOWN;
+    }
+
+    private static String way(int way) {
+        return "way:" + (way == Profile.UNKNOWN ? NOT_KNOWN : Integer.toString(way));
+    }
+
+    /** The marks of segments that have nothing to compare with a profile in a field it knows. */
+    static List<String> apart(Field field, Profile asked) {
+        if (field != Field.SETTINGS) {
+            return List.of(unknown(field));
+        }
+        List<String> others = new ArrayList<>(List.of(way(Profile.UNKNOWN)));
+        for (int way = 0; way < Way.values().length; way++) {
+            if (way != asked.at(Field.SETTINGS.column())) {
+                others.add(way(way));
             }
         }
-        return marks;
+        return others;
     }
 
     private static String mark(Field field, Profile profile) {

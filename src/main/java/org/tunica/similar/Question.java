@@ -22,9 +22,32 @@ public final class Question {
         return profile;
     }
 
+    /** The weight of all that is known here, which is the most that can be known of both. */
+    public double weight() {
+        double weight = 0;
+        for (Field field : similarity.fields()) {
+            weight += profile.knows(field) ? similarity.weight(field) : 0;
+        }
+        return weight;
+    }
+
+    /**
+     * Every mark of segments that have nothing to compare with this one in some field, with the weight of that field. A segment
+     * bears one of them for each field known here and not there.
+     */
+    public List<Mark> apart() {
+        List<Mark> marks = new ArrayList<>();
+        for (Field field : similarity.fields()) {
+            if (profile.knows(field)) {
+                Marks.apart(field, profile).forEach(word -> marks.add(new Mark(word, similarity.weight(field))));
+            }
+        }
+        return marks;
+    }
+
     /**
      * Every mark a segment may bear that likens it to this one, with the most it can then add to the sum of weights by likeness.
-     * A segment bears one mark for each field known of it, so the sum over its marks is never less than its own sum.
+     * A segment bears one for each field known of it, so the sum over its marks is never less than its own sum.
      */
     public List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
@@ -38,17 +61,17 @@ public final class Question {
     }
 
     /**
-     * What can be compared with segments of a kind.
+     * Whether so little of segments of a kind is known in common with this one that it must not be told how alike they are.
      *
      * @param kind as {@link SegmentRow#kind()} has it
      */
-    public Common common(String kind) {
+    public boolean tooLittle(String kind) {
         Kind other = Kind.of(kind);
         double known = 0;
         for (Field field : similarity.fields()) {
             known += profile.knows(field) && other.comparable(field, profile) ? similarity.weight(field) : 0;
         }
-        return new Common(known, known < similarity.leastKnownWeight(profile) || known == 0);
+        return known < similarity.leastKnownWeight(profile) || known == 0;
     }
 
     /**
@@ -64,15 +87,7 @@ public final class Question {
      * A mark and what it may add.
      *
      * @param word of the mark
-     * @param most weight by likeness, at most
+     * @param most that it adds
      */
     public record Mark(String word, double most) {}
-
-    /**
-     * What a question has in common with a kind of segments.
-     *
-     * @param weight of the fields known of both
-     * @param tooLittle whether that is so little that it must not be told how alike they are
-     */
-    public record Common(double weight, boolean tooLittle) {}
 }

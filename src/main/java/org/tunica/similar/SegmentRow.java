@@ -10,8 +10,9 @@ import org.tunica.pastcases.PastCase;
  * @param order by what equally alike segments are put in order
  * @param caseNumber of its case, made of the random id of the case
  * @param place of the segment among the treated ones of its case, from 0
- * @param kind what is known of it; {@link Question#common} tells what such segments have in common with a question
- * @param marks what it is like, coarsely; {@link Question#marks} tells what each can add
+ * @param kind what is known of it; {@link Question#tooLittle} tells whether that is enough for a question
+ * @param marks what it is like, coarsely, and what is not known; {@link Question#marks} and {@link Question#apart} tell what each
+ *     can add
  * @param values what it is like, exactly, for {@link Question#likeness}
  * @param technique id of the technique used
  * @param outcome how it went by the last scan, when one told

@@ -53,7 +53,7 @@ public final class SegmentRows {
      */
     public String layout() {
         List<String> parts = new ArrayList<>(layoutParts(knowledge, vocabulary));
-        parts.add("marks 1");
+        parts.add("marks 2");
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256")
                     .digest(String.join("\n", parts).getBytes(StandardCharsets.UTF_8));

@@ -9,7 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.tunica.Cold;
 import org.tunica.Tunica;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.pastcases.CaseProgress;
@@ -18,6 +22,7 @@ import org.tunica.similar.CaseSource;
 import org.tunica.similar.SimilarFilter;
 
 /** Past segments on a real search engine of three nodes, against the index beside the cases, query by query. */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class ClusterTest {
     private static final Tunica TUNICA = Tunica.shipped();
     private static final int CASES = 400;
@@ -86,7 +91,7 @@ class ClusterTest {
 
     @Test
     void rulesWithOtherWords_haveNoIndexYet() {
-        Tunica other = org.tunica.Cold.tunica();
+        Tunica other = Cold.tunica();
         Cluster theirs = other.likeness().cluster(nodes.address());
         FaultyInput refused = assertThrows(FaultyInput.class, theirs::open);
         assertTrue(
@@ -127,6 +132,18 @@ class ClusterTest {
                 Optional.empty());
         try (CaseLibrary far = cluster.open()) {
             QUESTIONS.compare(3, filter, local, far);
+        }
+    }
+
+    /** Every part has a copy elsewhere; who asks meanwhile may have to ask again. */
+    @Test
+    @Order(Integer.MAX_VALUE)
+    void nodeKilled_theOthersAnswer() {
+        try (CaseLibrary far = cluster.open()) {
+            nodes.kill(2);
+            for (int question = 60; question < 70; question++) {
+                QUESTIONS.comparePatiently(question, local, far);
+            }
         }
     }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,7 @@ import org.tunica.similar.SimilarFilter;
 /** Questions of made-up cases put to two libraries of the same cases, whose answers must be the same. */
 final class Questions {
     private static final List<String> WORDS = List.of("foam", "clot", "wide trunk", "pain", "nerve", "Closed!", "???");
+    private static final Duration LONGEST_WAIT = Duration.ofMinutes(1);
     private static final int MOST = 10;
     private static final int FILTERED = 4;
 
@@ -57,6 +60,34 @@ final class Questions {
     private static void same(Found here, Found there, String question) {
         assertEquals(said(here), said(there), question);
         assertTrue(here.equals(there), question);
+    }
+
+    /**
+     * The same while nodes come and go: a question that is not answered is asked again, for a minute at most.
+     *
+     * @return how often it was asked in vain
+     */
+    int comparePatiently(int number, CaseLibrary one, CaseLibrary other) {
+        Instant end = Instant.now().plus(LONGEST_WAIT);
+        for (int vain = 0; ; vain++) {
+            try {
+                compare(number, one, other);
+                return vain;
+            } catch (EngineUnavailable e) {
+                if (Instant.now().isAfter(end)) {
+                    throw e;
+                }
+                pause();
+            }
+        }
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(200);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     void compareWords(CaseLibrary one, CaseLibrary other) {

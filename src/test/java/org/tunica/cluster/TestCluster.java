@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A real search engine of one or several nodes on loopback, each a process of its own that can be killed. */
-final class TestCluster implements AutoCloseable {
+public final class TestCluster implements AutoCloseable {
     private static final Path CLASS_PATH = Path.of("target/engine.classpath");
     private static final String SOURCE = "src/test/cluster/ClusterNode.java";
 
@@ -32,7 +32,7 @@ final class TestCluster implements AutoCloseable {
     }
 
     /** Starts nodes and waits until all of them have found each other. */
-    static TestCluster of(int count) {
+    public static TestCluster of(int count) {
         try {
             List<Integer> ports = free(2 * count);
             TestCluster cluster = new TestCluster(Files.createTempDirectory("engine"), ports.subList(0, count));
@@ -103,7 +103,7 @@ final class TestCluster implements AutoCloseable {
         reading.start();
     }
 
-    EngineAddress address() {
+    public EngineAddress address() {
         return EngineAddress.of(
                 ports.stream().map(port -> "http://127.0.0.1:" + port).collect(Collectors.joining(",")), Map.of());
     }
