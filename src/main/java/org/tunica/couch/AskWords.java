@@ -82,7 +82,7 @@ final class AskWords {
                 field,
                 path,
                 kind,
-                capital(number.map(Measurement::says).orElseGet(() -> says(path))),
+                capital(item(path).or(() -> number.map(Measurement::says)).orElseGet(() -> says(path))),
                 number.map(one -> UcumWords.behind(one.range().unit()).strip()).orElse(""),
                 number.map(AskWords::range).orElse(""),
                 List.copyOf(choices),
@@ -95,6 +95,13 @@ final class AskWords {
     private static String measured(String path) {
         return path.replace("segments.stretches.", "segments.heat.")
                 .replaceFirst("^followup\\..*vcss(Before)?\\..*", "followup.vcss");
+    }
+
+    /** The items of the severity score are measured alike, so only their own names tell them apart. */
+    private static Optional<String> item(String path) {
+        return path.matches("followup\\..*vcss(Before)?\\..*")
+                ? Optional.of("severity score, " + spaced(path.substring(path.lastIndexOf('.') + 1)))
+                : Optional.empty();
     }
 
     private static String range(Measurement number) {

@@ -13,7 +13,7 @@ import org.junit.platform.suite.api.Suite;
 @Suite
 @IncludeEngines("cucumber")
 @SelectDirectories("features")
-@ConfigurationParameter(key = FILTER_TAGS_PROPERTY_NAME, value = "not @plugin and not @governance")
+@ConfigurationParameter(key = FILTER_TAGS_PROPERTY_NAME, value = "not @plugin and not @governance and not @pages")
 @ConfigurationParameter(key = GLUE_PROPERTY_NAME, value = "org.tunica.features,org.tunica.invariants")
 @ConfigurationParameter(key = PLUGIN_PROPERTY_NAME, value = "html:target/features.html")
 public class FeaturesTest {}
