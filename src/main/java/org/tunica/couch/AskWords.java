@@ -15,6 +15,8 @@ import org.tunica.couch.Ask.Choice;
 import org.tunica.knowledge.GlossaryField;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
+import org.tunica.knowledge.Quantity;
+import org.tunica.treatment.ClosureDefinition;
 import org.tunica.wording.SettingWords;
 
 /** The words of what the form asks: of knowledge/ where it has some, else of the form. */
@@ -139,11 +141,17 @@ final class AskWords {
 
     /** A word of a closed list. */
     Choice choice(Word word) {
-        return new Choice(
-                word.word(),
-                word instanceof Criterion criterion
-                        ? criterion.says()
-                        : word.word().replace('-', ' '));
+        if (word instanceof Criterion criterion) {
+            return new Choice(word.word(), criterion.says());
+        }
+        String says = word.word().replace('-', ' ');
+        return new Choice(word.word(), word instanceof ClosureDefinition closed ? says + means(closed) : says);
+    }
+
+    /** Trials differ in what they call closed, so whoever picks a definition sees its number. */
+    private String means(ClosureDefinition closed) {
+        Quantity limit = knowledge.quantity(closed.limitId());
+        return ": " + limit.says() + ", " + SettingWords.plain(limit.value()) + UcumWords.behind(limit.unit());
     }
 
     /** The ids a list of that name may hold; empty where it holds a text. */

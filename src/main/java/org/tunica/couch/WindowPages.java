@@ -212,7 +212,9 @@ final class WindowPages {
         return new WindowPage.Point(
                 List.of(),
                 Optional.of(PointView.of(
-                        tunica.heat().point(caseFile, segment, technique, typed.watt(), typed.sPerCm()), coats)));
+                        tunica.heat().point(caseFile, segment, technique, typed.watt(), typed.sPerCm()),
+                        coats,
+                        tunica.knowledge())));
     }
 
     private Optional<WindowPage.Map> map(SegmentWindow window, TypedSetting typed) {
