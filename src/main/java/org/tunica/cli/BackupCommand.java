@@ -38,7 +38,7 @@ final class BackupCommand implements Callable<Integer> {
         OutputFile file = OutputFile.fresh(to).ownerOnly();
         AtomicReference<Backup> made = new AtomicReference<>();
         try (Store store = Store.existing(data.place(), Clock.systemUTC())) {
-            file.write(out -> made.set(store.backUp(new Actor(DataPlace.ACTOR), out)));
+            file.write(out -> made.set(store.backUp(new Actor(data.actor()), out)));
         }
         spec.commandLine()
                 .getOut()

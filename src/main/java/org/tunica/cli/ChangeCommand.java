@@ -102,22 +102,22 @@ final class ChangeCommand {
     int submit(@Mixin DataPlace data, @Parameters(paramLabel = "DIR", description = DIR) String folder) {
         WorkingCopy copy = WorkingCopy.in(RuleFolder.of(folder).path());
         CheckedChange change = checked(copy);
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            return print(ChangeText.line(open.changes().submit(OpenReleases.BY, copy, change)) + "\n");
+        try (OpenReleases open = OpenReleases.at(data)) {
+            return print(ChangeText.line(open.changes().submit(open.by(), copy, change)) + "\n");
         }
     }
 
     @Command(name = "withdraw", description = "Take back a change that is in review.", mixinStandardHelpOptions = true)
     int withdraw(@Mixin DataPlace data, @Parameters(paramLabel = "NUMBER") String number, @Mixin Because because) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            return print(ChangeText.line(open.changes().withdraw(OpenReleases.BY, number, because.text())) + "\n");
+        try (OpenReleases open = OpenReleases.at(data)) {
+            return print(ChangeText.line(open.changes().withdraw(open.by(), number, because.text())) + "\n");
         }
     }
 
     @Command(name = "list", description = "Show every change that was handed in.", mixinStandardHelpOptions = true)
     int list(@Mixin DataPlace data) {
         StringBuilder out = new StringBuilder();
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             open.changes()
                     .all()
                     .forEach(change -> out.append(ChangeText.line(change)).append('\n'));
@@ -135,7 +135,7 @@ final class ChangeCommand {
             @Option(names = "--json", description = "As tunica-change-check/1.") boolean json,
             @Mixin TextWidth width) {
         width.check();
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             String document = open.changes().one(number).document();
             return print(
                     json

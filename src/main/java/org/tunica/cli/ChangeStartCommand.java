@@ -64,7 +64,7 @@ final class ChangeStartCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         NewRecord first = new NewRecord(title, initials);
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             SortedMap<String, String> scenarios =
                     features.map(ChangeStartCommand::scenarios).orElseGet(open.changes()::scenarios);
             Workroom room = open.workroom();

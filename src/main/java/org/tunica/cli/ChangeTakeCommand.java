@@ -46,7 +46,7 @@ final class ChangeTakeCommand implements Callable<Integer> {
         if (Files.exists(root)) {
             throw fault("exists already and is left as it is");
         }
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             SortedMap<String, String> files = open.changes().files(number);
             write(root, files);
             spec.commandLine()

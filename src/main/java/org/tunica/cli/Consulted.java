@@ -27,7 +27,7 @@ final class Consulted implements AutoCloseable {
     }
 
     static Consulted at(String place, Optional<String> asOf) {
-        OpenReleases open = OpenReleases.at(place);
+        OpenReleases open = OpenReleases.asked(place);
         try {
             Engines engines = open.engines();
             Engines.Engine engine = asOf.map(engines::asOf).orElseGet(engines::inForce);

@@ -1,5 +1,9 @@
 package org.tunica.cli;
 
+import java.util.List;
+import java.util.regex.Pattern;
+import org.tunica.casefile.Fault;
+import org.tunica.casefile.FaultyInput;
 import picocli.CommandLine.Option;
 
 /**
@@ -7,8 +11,8 @@ import picocli.CommandLine.Option;
  * field and method of a command at each start, and the store is not to be loaded for an advice.
  */
 final class DataPlace {
-    /** Who acts, in the audit trail: a person at the machine itself. */
-    static final String ACTOR = "command-line";
+    static final String COMMAND_LINE = "command-line";
+    private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,79}");
 
     @Option(
             names = "--data",
@@ -18,7 +22,29 @@ final class DataPlace {
                     + " the password file of the driver).")
     private String place = "";
 
+    @Option(
+            names = "--who",
+            paramLabel = "NAME",
+            description = "Who sits here, for the audit trail. Taken at their word: what must be proved is signed.")
+    private String who = "";
+
     String place() {
         return place;
+    }
+
+    /**
+     * Who acts, in the audit trail: the command line, and the name that was given.
+     *
+     * @throws FaultyInput when the name is none
+     */
+    String actor() {
+        if (who.isEmpty()) {
+            return COMMAND_LINE;
+        }
+        if (!NAME.matcher(who).matches()) {
+            String says = "expected a name of letters, digits, '.', '_' and '-', got \"" + who + "\"";
+            throw new FaultyInput("input", List.of(new Fault("--who", says)));
+        }
+        return COMMAND_LINE + ":" + who;
     }
 }

@@ -36,7 +36,7 @@ final class FeedbackCommand {
             @Mixin DataPlace data,
             @Option(names = "--all", description = "Also those that were accepted, and those judged already.")
                     boolean all) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             List<String> lines =
                     new FeedbackText(open.store()).lines(open.watch().feedback(kept -> true), all);
             spec.commandLine().getOut().print(lines.isEmpty() ? "None.\n" : String.join("\n", lines) + "\n");
@@ -56,11 +56,11 @@ final class FeedbackCommand {
                     String finding,
             @Option(names = "--by", required = true, paramLabel = "NAME", description = "Your user name.") String by,
             @Mixin Because because) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             Judgement.Finding found = WordOption.of("FINDING", finding, Judgement.Finding.class);
             JudgeDesk desk = new JudgeDesk(open.store());
             HookFeedback report = desk.lastOf(card);
-            FeedbackBook.KeptJudgement kept = desk.judge(OpenReleases.BY, by, report, found, because.text());
+            FeedbackBook.KeptJudgement kept = desk.judge(open.by(), by, report, found, because.text());
             spec.commandLine()
                     .getOut()
                     .println("Card " + card + ", " + report.outcome() + ": "

@@ -114,8 +114,8 @@ final class KeyCommand {
             @Parameters(paramLabel = "KEY.json", description = "The key file; its private half stays in it.")
                     String file) {
         KeyFile key = KeyFile.read(file, InputFile.read(file));
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.keys().add(OpenReleases.BY, key.person(), key.keyId(), key.publicKey());
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.keys().add(open.by(), key.person(), key.keyId(), key.publicKey());
             print(KeyText.one(open.records().keys(), key.person(), key.keyId()));
         }
         return 0;
@@ -137,8 +137,8 @@ final class KeyCommand {
                             description = "no-longer-used, lost or compromised.")
                     String because) {
         Withdrawal.Reason reason = WordOption.of("--because", because, Withdrawal.Reason.class);
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.keys().withdraw(OpenReleases.BY, person, keyId, reason);
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.keys().withdraw(open.by(), person, keyId, reason);
             print(KeyText.one(open.records().keys(), person, keyId));
         }
         return 0;
@@ -155,7 +155,7 @@ final class KeyCommand {
                             description = "As a file of public keys (tunica-keys/1), with which release verify works"
                                     + " elsewhere.")
                     boolean json) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             print(
                     json
                             ? open.records().keys().toJson().stripTrailing()

@@ -19,27 +19,39 @@ import org.tunica.workroom.Workroom;
 
 /** The releases of a place while a command looks at them. */
 final class OpenReleases implements AutoCloseable {
-    /** A person at the machine itself. */
-    static final Actor BY = new Actor(DataPlace.ACTOR);
-
     private final Store store;
     private final Clock clock;
+    private final Actor by;
 
-    private OpenReleases(Store store, Clock clock) {
+    private OpenReleases(Store store, Clock clock, Actor by) {
         this.store = store;
         this.clock = clock;
+        this.by = by;
     }
 
     /** @throws org.tunica.casefile.FaultyInput when nothing is kept there */
-    static OpenReleases at(String place) {
+    static OpenReleases at(DataPlace data) {
+        Actor by = new Actor(data.actor());
         Clock clock = Clock.systemUTC();
-        return new OpenReleases(Store.existing(place, clock), clock);
+        return new OpenReleases(Store.existing(data.place(), clock), clock, by);
+    }
+
+    /** The same for somebody who only asks. */
+    static OpenReleases asked(String place) {
+        Clock clock = Clock.systemUTC();
+        return new OpenReleases(Store.existing(place, clock), clock, new Actor(DataPlace.COMMAND_LINE));
     }
 
     /** The same for a place that is made when it is not there. */
-    static OpenReleases made(String place) {
+    static OpenReleases made(DataPlace data) {
+        Actor by = new Actor(data.actor());
         Clock clock = Clock.systemUTC();
-        return new OpenReleases(Store.open(place, clock), clock);
+        return new OpenReleases(Store.open(data.place(), clock), clock, by);
+    }
+
+    /** Who acts, in the audit trail. */
+    Actor by() {
+        return by;
     }
 
     Store store() {
@@ -104,9 +116,9 @@ final class OpenReleases implements AutoCloseable {
     /** Begins or ends a shadow, or tells what was counted; nothing of a case. */
     String shadow(String version, ShadowAsk ask) {
         if (ask == ShadowAsk.BEGIN) {
-            desk().shadow(BY, version);
+            desk().shadow(by, version);
         } else if (ask == ShadowAsk.END) {
-            desk().endShadow(BY, version);
+            desk().endShadow(by, version);
         }
         return ask == ShadowAsk.COUNTS
                 ? ShadowText.of(version, new Shadow(store, engines()).counts(version))

@@ -37,7 +37,7 @@ final class PeopleCommand {
                             description = "rule-author, clinical-lead, safety-officer, specialist, meeting-member;"
                                     + " several are allowed if they go together.")
                     List<String> posts) {
-        try (OpenReleases open = OpenReleases.made(data.place())) {
+        try (OpenReleases open = OpenReleases.made(data)) {
             PeopleText.add(open, name, Optional.ofNullable(posts).orElse(List.of()));
             spec.commandLine().getOut().println(PeopleText.all(open));
         }
@@ -46,7 +46,7 @@ final class PeopleCommand {
 
     @Command(name = "list", description = "Show everybody.", mixinStandardHelpOptions = true)
     int list(@Mixin DataPlace data) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             spec.commandLine().getOut().println(PeopleText.all(open));
         }
         return 0;

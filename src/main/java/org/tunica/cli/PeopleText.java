@@ -16,7 +16,7 @@ final class PeopleText {
         Set<Role> roles = posts.stream()
                 .map(post -> WordOption.of("--post", post, Role.class))
                 .collect(Collectors.toSet());
-        open.keys().addPerson(OpenReleases.BY, name, roles);
+        open.keys().addPerson(open.by(), name, roles);
     }
 
     static String all(OpenReleases open) {

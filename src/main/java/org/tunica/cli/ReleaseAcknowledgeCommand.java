@@ -40,7 +40,7 @@ final class ReleaseAcknowledgeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             spec.commandLine()
                     .getOut()
                     .print(SigningHand.sign(open, version, SigningRole.REVIEWER, keyFile, passphrase));

@@ -90,9 +90,9 @@ final class ReleaseBuildCommand implements Callable<Integer> {
         ReplayReport report = new ReplayReport(new String(InputFile.readRecord(replay), StandardCharsets.UTF_8));
         SemanticVersion number = SemanticVersion.of(version);
         ReleaseIntent intent = new ReleaseIntent(number, title, authors, changes, effectiveFrom, effectiveTo, reviewBy);
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             ReleaseFiles files = open.press().of(intent, bundle, rules.features(), report);
-            open.desk().keep(OpenReleases.BY, files);
+            open.desk().keep(open.by(), files);
             spec.commandLine().getOut().println(open.line(version));
             files.manifest()
                     .leftOut()

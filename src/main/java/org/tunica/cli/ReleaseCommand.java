@@ -36,7 +36,7 @@ final class ReleaseCommand {
 
     @Command(name = "list", description = "Show every release and where it stands.", mixinStandardHelpOptions = true)
     int list(@Mixin DataPlace data) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             return print(open.text().all());
         }
     }
@@ -46,7 +46,7 @@ final class ReleaseCommand {
             description = "Show one release: what is new, who signed, what became of it.",
             mixinStandardHelpOptions = true)
     int show(@Mixin DataPlace data, @Parameters(paramLabel = "VERSION") String version) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             return print(open.shown(version));
         }
     }
@@ -56,16 +56,16 @@ final class ReleaseCommand {
             description = "Hand a draft over to those who review it.",
             mixinStandardHelpOptions = true)
     int submit(@Mixin DataPlace data, @Parameters(paramLabel = "VERSION") String version) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.desk().submit(OpenReleases.BY, version);
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.desk().submit(open.by(), version);
             return print(open.line(version));
         }
     }
 
     @Command(name = "refuse", description = "Say no to a release in review.", mixinStandardHelpOptions = true)
     int refuse(@Mixin DataPlace data, @Parameters(paramLabel = "VERSION") String version, @Mixin Because because) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.desk().refuse(OpenReleases.BY, version, because.text());
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.desk().refuse(open.by(), version, because.text());
             return print(open.line(version));
         }
     }
@@ -75,8 +75,8 @@ final class ReleaseCommand {
             description = "Take a release back that was never in force, also one that is planned.",
             mixinStandardHelpOptions = true)
     int withdraw(@Mixin DataPlace data, @Parameters(paramLabel = "VERSION") String version, @Mixin Because because) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.desk().withdraw(OpenReleases.BY, version, because.text());
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.desk().withdraw(open.by(), version, because.text());
             return print(open.line(version));
         }
     }
@@ -86,8 +86,8 @@ final class ReleaseCommand {
             description = "Put an approved release in force at once.",
             mixinStandardHelpOptions = true)
     int activate(@Mixin DataPlace data, @Parameters(paramLabel = "VERSION") String version) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.desk().activate(OpenReleases.BY, version);
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.desk().activate(open.by(), version);
             return print(open.line(version));
         }
     }
@@ -105,8 +105,8 @@ final class ReleaseCommand {
                             paramLabel = "MOMENT",
                             description = "For example 2026-03-01T08:00:00Z.")
                     Instant from) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.desk().schedule(OpenReleases.BY, version, from);
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.desk().schedule(open.by(), version, from);
             return print(open.line(version));
         }
     }
@@ -116,9 +116,8 @@ final class ReleaseCommand {
             description = "Take the release in force out of force for good; the one before is in force again at once.",
             mixinStandardHelpOptions = true)
     int rollback(@Mixin DataPlace data, @Mixin Because because) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            String version =
-                    open.desk().rollBack(OpenReleases.BY, because.text()).version();
+        try (OpenReleases open = OpenReleases.at(data)) {
+            String version = open.desk().rollBack(open.by(), because.text()).version();
             return print(open.line(version));
         }
     }
@@ -128,8 +127,8 @@ final class ReleaseCommand {
             description = "End the use of a release that another took the place of; it cannot be gone back to.",
             mixinStandardHelpOptions = true)
     int retire(@Mixin DataPlace data, @Parameters(paramLabel = "VERSION") String version, @Mixin Because because) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.desk().retire(OpenReleases.BY, version, because.text());
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.desk().retire(open.by(), version, because.text());
             return print(open.line(version));
         }
     }
@@ -144,8 +143,8 @@ final class ReleaseCommand {
             @Option(names = "--next", required = true, paramLabel = "DAY", description = "Day of the next review.")
                     LocalDate next,
             @Mixin Because because) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            open.desk().reviewed(OpenReleases.BY, version, next, because.text());
+        try (OpenReleases open = OpenReleases.at(data)) {
+            open.desk().reviewed(open.by(), version, next, because.text());
             return print(open.line(version));
         }
     }
@@ -160,7 +159,7 @@ final class ReleaseCommand {
             @Mixin DataPlace data,
             @Parameters(paramLabel = "VERSION") String version,
             @Parameters(paramLabel = "begin|end|counts") ShadowAsk ask) {
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             return print(open.shadow(version, ask));
         }
     }

@@ -37,7 +37,7 @@ final class ReleaseExportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OutputFile file = OutputFile.fresh(to);
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             SignedRelease release = open.records().release(version);
             file.write(release.archive());
             spec.commandLine()

@@ -46,7 +46,7 @@ final class ReleaseSignCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SigningRole role = WordOption.of("--as", post, SigningRole.class);
-        try (OpenReleases open = OpenReleases.at(data.place())) {
+        try (OpenReleases open = OpenReleases.at(data)) {
             spec.commandLine().getOut().print(SigningHand.sign(open, version, role, keyFile, passphrase));
             spec.commandLine().getOut().println(open.line(version));
         }

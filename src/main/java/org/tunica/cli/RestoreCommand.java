@@ -52,7 +52,7 @@ final class RestoreCommand implements Callable<Integer> {
         Path archive = archive();
         Optional<AuditHead> head = noted.map(AuditHead::of);
         try (Store store = Store.open(data.place(), Clock.systemUTC())) {
-            Backup backup = store.restore(new Actor(DataPlace.ACTOR), archive, head);
+            Backup backup = store.restore(new Actor(data.actor()), archive, head);
             spec.commandLine().getOut().printf("Rows restored: %d, as they stood at %s.%n", backup.rows(), backup.at());
         } catch (IOException e) {
             throw fault("cannot be read: " + e.getMessage());

@@ -34,6 +34,9 @@ final class RulesExplainCommand implements Callable<Integer> {
     private boolean all;
 
     @Mixin
+    private RulesInUse rules = new RulesInUse();
+
+    @Mixin
     private TextWidth width = new TextWidth();
 
     @Spec
@@ -52,12 +55,15 @@ final class RulesExplainCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--option must be REF/TECHNIQUE, such as L1/laser-1470-radial, is " + option);
         }
-        Tunica tunica = Tunica.shipped();
-        CaseFile caseFile = tunica.readCase(file, InputFile.read(file));
-        spec.commandLine()
-                .getOut()
-                .print(new ExplanationText(width.columns(), all)
-                        .of(tunica.explain(caseFile, option.substring(0, slash), option.substring(slash + 1))));
+        byte[] bytes = InputFile.read(file);
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            Tunica tunica = consulted.tunica();
+            CaseFile caseFile = tunica.readCase(file, bytes);
+            String text = new ExplanationText(width.columns(), all)
+                    .of(tunica.explain(caseFile, option.substring(0, slash), option.substring(slash + 1)));
+            spec.commandLine().getOut().print(text);
+        }
         return 0;
     }
 }

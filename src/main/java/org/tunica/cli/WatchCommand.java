@@ -55,8 +55,8 @@ final class WatchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         width.check();
-        try (OpenReleases open = OpenReleases.at(data.place())) {
-            WatchReport report = open.watch().look(OpenReleases.BY, days, before);
+        try (OpenReleases open = OpenReleases.at(data)) {
+            WatchReport report = open.watch().look(open.by(), days, before);
             int most = all ? Integer.MAX_VALUE : MOST_SHOWN;
             spec.commandLine()
                     .getOut()

@@ -8,6 +8,7 @@ import org.tunica.physics.SegmentWindow;
 import org.tunica.picture.WindowPicture;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -50,6 +51,9 @@ final class WindowCommand implements Callable<Integer> {
             description = "Columns of the text, 60 to 160, or pixels of the picture, 500 to 4000.")
     private Optional<Integer> width = Optional.empty();
 
+    @Mixin
+    private RulesInUse rules = new RulesInUse();
+
     @Spec
     private CommandSpec spec;
 
@@ -65,9 +69,14 @@ final class WindowCommand implements Callable<Integer> {
     private int text() {
         int columns = width.orElseGet(TextWidth::ofTerminal);
         TextWidth.check(columns, spec);
-        Tunica tunica = Tunica.shipped();
-        SegmentWindow window = window(tunica);
-        spec.commandLine().getOut().print(new WindowText(window, tunica.heat().words(window), columns).text());
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            Tunica tunica = consulted.tunica();
+            SegmentWindow window = window(tunica);
+            spec.commandLine()
+                    .getOut()
+                    .print(new WindowText(window, tunica.heat().words(window), columns).text());
+        }
         return 0;
     }
 
@@ -81,9 +90,12 @@ final class WindowCommand implements Callable<Integer> {
             throw wrong("--out must end in .svg or .png, is " + out);
         }
         OutputFile target = OutputFile.replacing(out);
-        Tunica tunica = Tunica.shipped();
-        WindowPicture picture = tunica.heat().picture(window(tunica), pixels);
-        target.write(svg ? picture.svg() : picture.png());
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            Tunica tunica = consulted.tunica();
+            WindowPicture picture = tunica.heat().picture(window(tunica), pixels);
+            target.write(svg ? picture.svg() : picture.png());
+        }
         return 0;
     }
 

@@ -35,6 +35,8 @@ public final class YamlText {
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
 
+    private static final ReadBefore SOUND = new ReadBefore();
+
     private YamlText() {}
 
     /**
@@ -68,9 +70,9 @@ public final class YamlText {
 
     /** A reader of the mapping in a file; a faulty text is noted and not readable. */
     static FieldReader read(String file, String text, Faults faults) {
-        return soundTree(file, text)
-                .map(tree -> new FieldReader(tree, file + ":", faults))
-                .orElseGet(() -> again(file, text, faults));
+        Optional<JsonNode> sound = SOUND.tree(text).or(() -> soundTree(file, text));
+        sound.ifPresent(tree -> SOUND.keep(text, tree));
+        return sound.map(tree -> new FieldReader(tree, file + ":", faults)).orElseGet(() -> again(file, text, faults));
     }
 
     /** The tree of a text without any fault, checked and built in one pass: two would cost a tenth of the start. */

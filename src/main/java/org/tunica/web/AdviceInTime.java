@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -38,6 +39,9 @@ final class AdviceInTime implements AutoCloseable {
     private final Map<CaseFile, Asked> asked = new LinkedHashMap<>();
     private final ThreadPoolExecutor behind;
 
+    /** What is known is told to as many at once as there are cores, in the order they came: the last waits no longer than need be. */
+    private final Semaphore telling = new Semaphore(Runtime.getRuntime().availableProcessors(), true);
+
     AdviceInTime(Tunica tunica, Clock clock) {
         this.tunica = tunica;
         this.clock = clock;
@@ -59,11 +63,20 @@ final class AdviceInTime implements AutoCloseable {
     private AdviceSoFar advise(CaseFile caseFile, Instant deadline) {
         Optional<Future<Advice>> whole = whole(caseFile);
         if (whole.isPresent() && whole.get().isDone()) {
-            return await(whole.get(), Duration.ZERO).orElseGet(() -> tunica.adviseSoFar(caseFile));
+            return await(whole.get(), Duration.ZERO).orElseGet(() -> soFar(caseFile));
         }
-        AdviceSoFar soFar = tunica.adviseSoFar(caseFile);
+        AdviceSoFar soFar = soFar(caseFile);
         return whole.flatMap(future -> await(future, Duration.between(clock.instant(), deadline)))
                 .orElse(soFar);
+    }
+
+    private AdviceSoFar soFar(CaseFile caseFile) {
+        telling.acquireUninterruptibly();
+        try {
+            return tunica.adviseSoFar(caseFile);
+        } finally {
+            telling.release();
+        }
     }
 
     private static Optional<AdviceSoFar> await(Future<Advice> whole, Duration left) {

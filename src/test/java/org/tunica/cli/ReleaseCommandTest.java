@@ -228,6 +228,11 @@ class ReleaseCommandTest {
         assertFalse(out.contains("DRAFT"), out);
         done("note", plan, delivered);
         assertTrue(out.startsWith("DRAFT. "), out);
+        done("rules", "explain", CASE, "--option", "L1/laser-1470-radial", "--data", data, "--width", "100");
+        assertTrue(out.contains("ACTIVE rules 1.0.0"), out);
+        done("window", CASE, "--segment", "L1", "--technique", "laser-1470-radial", "--data", data);
+        assertTrue(out.contains("ACTIVE knowledge 1.0.0"), out);
+        assertFalse(out.contains("DRAFT"), out);
     }
 
     private String[] sign(String person, String post) {

@@ -12,10 +12,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tunica.store.Actor;
+import org.tunica.store.AuditRow;
+import org.tunica.store.Page;
 import org.tunica.store.Store;
 
 /** Checking, backing up and restoring by hand. */
@@ -77,6 +80,24 @@ class StoreCommandsTest {
         run("verify", "--data", folder.resolve("dta").toString());
         assertEquals(2, code);
         assertTrue(err.contains("holds no data of this program"), err);
+    }
+
+    @Test
+    void whoSitsAtTheKeyboard_isInTheTrail() {
+        run("backup", "--data", data, "--to", archive, "--who", "o.lindqvist");
+        assertEquals(0, code, err);
+        run("backup", "--data", data, "--to", archive + "2", "--who", "o lindqvist");
+        assertEquals(2, code);
+        assertTrue(err.contains("--who: expected a name of letters"), err);
+        run("backup", "--data", data, "--to", archive + "3");
+        assertEquals(0, code, err);
+        try (Store store = Store.open(data, CLOCK)) {
+            assertEquals(
+                    List.of("command-line", "command-line:o.lindqvist", "anna"),
+                    store.audit().newest(Page.newest(10)).stream()
+                            .map(AuditRow::actor)
+                            .toList());
+        }
     }
 
     @Test

@@ -7,10 +7,12 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.ExtensionContext.StoreScope;
 import org.tunica.store.Role;
 
 /**
- * One server for all tests of pages that only add to it: it is opened by the first and closed after the last. Its users are
+ * One server for all tests of pages that only add to it: it is opened by the first class of a process and closed with the
+ * last, as each class is a run of its own to the tool that starts them. Its users are
  * called after their roles, one for each; cases of a test begin with a name of its own.
  */
 final class SharedClinic implements BeforeAllCallback {
@@ -47,8 +49,7 @@ final class SharedClinic implements BeforeAllCallback {
 
     @Override
     public void beforeAll(ExtensionContext context) {
-        open = context.getRoot()
-                .getStore(ExtensionContext.Namespace.GLOBAL)
+        open = context.getStore(StoreScope.LAUNCHER_SESSION, ExtensionContext.Namespace.GLOBAL)
                 .getOrComputeIfAbsent(SharedClinic.class, any -> Open.fresh(), Open.class);
     }
 

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
@@ -18,10 +17,9 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.tunica.CaseTree;
@@ -31,35 +29,25 @@ import org.tunica.store.DocumentKind;
 import org.tunica.store.FeedbackBook;
 import org.tunica.store.KeptDocument;
 import org.tunica.store.Page;
-import org.tunica.store.Role;
 
 /**
  * The pages on which a case is worked with once it is advised on: energy window, sessions, records, follow-up, meeting. One
  * server for all; each test has a case of its own.
  */
+@ExtendWith(SharedClinic.class)
 class WorkingPagesTest {
-    private static final String SPECIALIST = "wren";
-    private static final String MEMBER = "robin";
+    private static final String SPECIALIST = SharedClinic.SPECIALIST;
+    private static final String MEMBER = SharedClinic.MEETING_MEMBER;
     private static final String DEMO = "straight-thigh-trunk";
     private static final Duration LONGEST_WAIT = Duration.ofSeconds(60);
     private static final Actor PUT_IN = new Actor("test");
     private static final Pattern MEETING = Pattern.compile("/meeting/packets/(m-[0-9a-f]{12})");
 
-    @TempDir
-    private static Path folder;
-
     private static Clinic clinic;
 
     @BeforeAll
-    static void open() {
-        clinic = Clinic.open(folder);
-        clinic.user(SPECIALIST, Role.SPECIALIST);
-        clinic.user(MEMBER, Role.MEETING_MEMBER);
-    }
-
-    @AfterAll
-    static void close() {
-        clinic.close();
+    static void meet() {
+        clinic = SharedClinic.clinic();
     }
 
     private static String kept(String caseRef) {
