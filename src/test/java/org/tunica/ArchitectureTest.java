@@ -116,6 +116,7 @@ class ArchitectureTest {
                     "drawing",
                     "fhir",
                     "heat",
+                    "outcomes",
                     "paper",
                     "pastcases",
                     "physics",

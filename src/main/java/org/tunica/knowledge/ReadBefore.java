@@ -12,7 +12,7 @@ import tools.jackson.databind.JsonNode;
  * trees are read and never changed. They may be forgotten when memory is short.
  */
 final class ReadBefore {
-    private static final int MOST = 2_000;
+    private static final int MOST = 300;
 
     private final Map<String, SoftReference<JsonNode>> trees = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;

@@ -32,7 +32,7 @@ final class EvidenceChecks {
     void check() {
         knowledge
                 .evidence()
-                .forEach((id, evidence) -> evidence.rules().forEach(rule -> exists("evidence " + id, rule)));
+                .forEach((id, evidence) -> evidence.rules().forEach(rule -> exists("knowledge/evidence: " + id, rule)));
         hazards();
         knowledge.conflicts().forEach((id, conflict) -> conflict.steps().forEach(step -> step(id, step)));
     }
@@ -53,12 +53,13 @@ final class EvidenceChecks {
         }
         knowledge.hazards().values().stream()
                 .filter(hazard -> hazard.held().isEmpty() && !controlled.contains(hazard.id()))
-                .forEach(hazard ->
-                        faults.add("hazard " + hazard.id(), "no rule controls it and nothing says how it is held"));
+                .forEach(hazard -> faults.add(
+                        "knowledge/hazards.yaml: " + hazard.id(),
+                        "no rule controls it and nothing says how it is held"));
     }
 
     private void step(String id, Conflict.Step step) {
-        String place = "conflict " + id;
+        String place = "knowledge/conflicts.yaml: " + id;
         for (String name : step.rules()) {
             if (exists(place, name)) {
                 doesIt(place, step, rules.get(name));

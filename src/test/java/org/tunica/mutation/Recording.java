@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.tunica.features.Clinic;
+import org.tunica.features.FeaturesTest;
 
 /** What scenarios claim, taken down while they run once against the shipped rules. */
 final class Recording {
@@ -26,7 +27,7 @@ final class Recording {
                                 "--glue",
                                 "org.tunica.mutation",
                                 "--tags",
-                                "not @plugin",
+                                FeaturesTest.ABOUT_A_CASE,
                                 "--no-summary"),
                         Stream.of(features))
                 .toArray(String[]::new));

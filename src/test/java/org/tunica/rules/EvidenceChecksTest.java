@@ -20,13 +20,13 @@ class EvidenceChecksTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    knowledge/evidence/d-contraindications.yaml | rules: [EXC-001] | rules: [EXC-901] | evidence D-01: there is no rule EXC-901; did you mean "EXC-001"?
-                    knowledge/conflicts.yaml | rules: [CAU-047] | rules: [CAU-947] | conflict CON-01: there is no rule CAU-947; did you mean "CAU-047"?
-                    knowledge/conflicts.yaml | does: bars | does: warns | conflict CON-01: EXC-030 warns here, but concludes "exclude"
-                    knowledge/conflicts.yaml | rules: [CAU-047] | rules: [CAU-048] | conflict CON-01: CAU-048 does not name limit dose.tumescent.confirm
-                    knowledge/conflicts.yaml | rules: [PRE-025] | rules: [PRE-026] | conflict CON-07: PRE-026 does not name limit trunk.large.over
+                    knowledge/evidence/d-contraindications.yaml | rules: [EXC-001] | rules: [EXC-901] | knowledge/evidence: D-01: there is no rule EXC-901; did you mean "EXC-001"?
+                    knowledge/conflicts.yaml | rules: [CAU-047] | rules: [CAU-947] | knowledge/conflicts.yaml: CON-01: there is no rule CAU-947; did you mean "CAU-047"?
+                    knowledge/conflicts.yaml | does: bars | does: warns | knowledge/conflicts.yaml: CON-01: EXC-030 warns here, but concludes "exclude"
+                    knowledge/conflicts.yaml | rules: [CAU-047] | rules: [CAU-048] | knowledge/conflicts.yaml: CON-01: CAU-048 does not name limit dose.tumescent.confirm
+                    knowledge/conflicts.yaml | rules: [PRE-025] | rules: [PRE-026] | knowledge/conflicts.yaml: CON-07: PRE-026 does not name limit trunk.large.over
                     rules/2-exclusions/pregnancy.rule | hazard HZ-14 | hazard HZ-94 | rules/2-exclusions/pregnancy.rule:3: there is no hazard HZ-94; did you mean "HZ-04"?
-                    knowledge/hazards.yaml | HZ-01: | HZ-98:~  hazard: h~  cause: c~  effect: e~  limits: l~HZ-01: | hazard HZ-98: no rule controls it and nothing says how it is held
+                    knowledge/hazards.yaml | HZ-01: | HZ-98:~  hazard: h~  cause: c~  effect: e~  limits: l~HZ-01: | knowledge/hazards.yaml: HZ-98: no rule controls it and nothing says how it is held
                     """)
     void onePlantedFault_isNamed(String path, String old, String changed, String says) {
         assertEquals(List.of(says), faults(path, old, changed));

@@ -139,6 +139,9 @@ final class HostileRequest {
             "{}{}",
             "//");
 
+    private static final String END_OF_HEAD = "\r\n\r\n";
+    private static final String LAST_CHUNK = "\r\n0\r\n\r\n";
+
     private HostileRequest() {}
 
     private static String file(String name) {
@@ -206,9 +209,18 @@ final class HostileRequest {
         return !shown(request).matches("(?s)\\S+ /+(api/|cds-services|fhir|server).*");
     }
 
-    /** Whether the head of a request ends, so that a server can know what is asked. */
+    /**
+     * Whether the head of a request ends, so that a server can know what is asked, and its chunks, if it says it has some: to a
+     * caller who broke off a server may close without a word (RFC 9112, section 8).
+     */
     static boolean isWhole(byte[] request) {
-        return new String(request, StandardCharsets.ISO_8859_1).contains("\r\n\r\n");
+        String text = new String(request, StandardCharsets.ISO_8859_1);
+        int end = text.indexOf(END_OF_HEAD);
+        if (end < 0) {
+            return false;
+        }
+        boolean chunked = text.substring(0, end).contains("Transfer-Encoding: chunked");
+        return !chunked || text.substring(end).endsWith(LAST_CHUNK);
     }
 
     /** The beginning of a request, for messages. */
