@@ -126,7 +126,7 @@ class ReplayCommandTest {
     void aFolder_cannotBeShared() {
         Store.open(folder.toString(), Clock.systemUTC()).close();
         replay("--demo", "--shared", folder.toString());
-        assertEquals(1, code);
+        assertEquals(2, code);
         assertTrue(err.contains("--shared: a folder is for one program"), err);
     }
 }
