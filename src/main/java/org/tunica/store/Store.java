@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
 
 /** Everything that is kept, in one place. Safe for several threads; close it at the end. */
 public final class Store implements AutoCloseable {
@@ -27,6 +28,8 @@ public final class Store implements AutoCloseable {
     private final ChangeShelf changes;
     private final ReleaseShelf releases;
     private final AuditTrail audit;
+    private final SeenBook seen;
+    private final PartBook parts;
 
     private Store(Place place, Optional<Path> beside, Connections connections, String schema, Clock clock) {
         this.place = place;
@@ -51,6 +54,8 @@ public final class Store implements AutoCloseable {
                 shelf(Table.RELEASE_SIGNATURES, sql),
                 shelf(Table.SHADOW_RUNS, sql));
         this.audit = new SqlAuditTrail(connections, sql, pen);
+        this.parts = new SqlPartBook(connections.place(), sql);
+        this.seen = new SqlSeenBook(connections.place(), sql, clock);
     }
 
     private Shelf shelf(Table table, JdbcClient sql) {
@@ -178,6 +183,24 @@ public final class Store implements AutoCloseable {
     /** The folder for what is kept beside the data and is no part of a backup: their own, or the one that was named for it. */
     public Optional<Path> folder() {
         return place.ownFolder().or(() -> beside);
+    }
+
+    /** Tokens that were used at any server over this store; empty where one program alone serves from it. */
+    public Optional<SeenBook> seenTokens() {
+        return place.shared() ? Optional.of(seen) : Optional.empty();
+    }
+
+    /** Parts of long work that programs over this store share; empty where one program alone works with it. */
+    public Optional<PartBook> parts() {
+        return place.shared() ? Optional.of(parts) : Optional.empty();
+    }
+
+    /**
+     * Sessions of people, so that whoever signed in at one server is known at all of them; empty where one program alone
+     * serves from this store. Whoever takes it starts and ends its cleaning.
+     */
+    public Optional<JdbcIndexedSessionRepository> sessions() {
+        return place.shared() ? Optional.of(SqlSessions.of(connections)) : Optional.empty();
     }
 
     /** The cases. */
