@@ -18,6 +18,7 @@ import org.tunica.plan.Advice;
 import org.tunica.plan.SegmentAdvice;
 import org.tunica.similar.CaseLibrary;
 import org.tunica.similar.CaseSource;
+import org.tunica.similar.PastSigns;
 import org.tunica.similar.SegmentRows;
 import org.tunica.similar.SimilarCases;
 import org.tunica.similar.SimilarRequest;
@@ -115,6 +116,11 @@ public final class Likeness {
      */
     public CaseLibrary released(String says, List<PastCase> cases) {
         return CaseLibrary.inMemory(new ListedCases(says, cases), knowledge, physics);
+    }
+
+    /** Finds signs of a hard case in past cases; no ranking is changed by them. */
+    public PastSigns signs(CaseLibrary library) {
+        return new PastSigns(knowledge, library);
     }
 
     /** How long the nearest past segments stayed closed, drawn. */

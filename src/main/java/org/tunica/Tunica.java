@@ -26,6 +26,7 @@ import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlan;
 import org.tunica.session.SessionPlanner;
 import org.tunica.sheet.PatientSheet;
+import org.tunica.similar.PastSigns;
 import org.tunica.similar.SimilarCases;
 import org.tunica.similar.Similarity;
 import org.tunica.treatment.NoteWriter;
@@ -64,6 +65,7 @@ public final class Tunica {
         accepted(() -> {
             Treatment.check(knowledge);
             Similarity.check(knowledge);
+            PastSigns.check(knowledge);
             return knowledge;
         });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));

@@ -13,6 +13,7 @@ import org.tunica.physics.Physics;
 import org.tunica.plan.ScoreWeights;
 import org.tunica.rules.RuleBook;
 import org.tunica.session.SessionPlanner;
+import org.tunica.similar.PastSigns;
 import org.tunica.similar.Similarity;
 import org.tunica.treatment.DeliveredLimits;
 import org.tunica.treatment.FollowUpLimits;
@@ -40,6 +41,7 @@ final class UsedNumbers {
         used.addAll(DeliveredLimits.IDS);
         used.add(CodeFile.MOST_AGE);
         used.addAll(Similarity.IDS);
+        used.addAll(PastSigns.IDS);
         used.addAll(AnonymityLimits.IDS);
         used.addAll(WallStrip.IDS);
         used.addAll(WatchNumbers.IDS);

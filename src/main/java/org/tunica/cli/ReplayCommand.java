@@ -14,7 +14,6 @@ import org.tunica.plan.Advice;
 import org.tunica.replay.Replay;
 import org.tunica.replay.ReplayRequest;
 import org.tunica.replay.ReplayResult;
-import org.tunica.replay.WorkFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -27,7 +26,9 @@ import picocli.CommandLine.Spec;
         description =
                 "What would be advised otherwise if a draft were in force: every case under the release in force and under"
                         + " the draft, the gravest changes first, and which rules turned. The demonstration cases are always"
-                        + " among the cases. A replay that was ended goes on where it was when it is started again.",
+                        + " among the cases. A replay that was ended goes on where it was when it is started again. With"
+                        + " --shared several programs, on one machine or on many, do one replay together: start the same"
+                        + " command in each; every one prints the whole result.",
         footer = {"", Advice.CAUTION},
         mixinStandardHelpOptions = true)
 final class ReplayCommand implements Callable<Integer> {
@@ -61,6 +62,20 @@ final class ReplayCommand implements Callable<Integer> {
             converter = InventedCount.Reader.class,
             description = "So many INVENTED cases (default seed: 1).")
     private Optional<InventedCount> invented = Optional.empty();
+
+    @Option(
+            names = "--kept",
+            paramLabel = "URL",
+            description = "The past cases released at a place (a folder, or a jdbc:postgresql: URL).")
+    private Optional<String> kept = Optional.empty();
+
+    @Option(
+            names = "--shared",
+            paramLabel = "URL",
+            description =
+                    "Share the work by way of this database (jdbc:postgresql:): each program takes parts nobody is at; those"
+                            + " of a program that died are taken again after a quarter of a minute.")
+    private Optional<String> shared = Optional.empty();
 
     @Option(names = "--demo", description = "The demonstration cases alone.")
     private boolean demo;
@@ -116,19 +131,15 @@ final class ReplayCommand implements Callable<Integer> {
         Replays replays = before.against(release(draft));
         Optional<Path> workPlace = work.map(ReplayCommand::path)
                 .or(() -> folder.map(cases -> path(cases).resolve(WORK)));
-        if (workPlace.isEmpty()) {
-            print(replays, replayed(before, replays, Optional.empty()));
-            return;
-        }
-        try (WorkFolder kept = WorkFolder.of(workPlace.get())) {
-            print(replays, replayed(before, replays, Optional.of(kept)));
+        try (ReplayMeans means = ReplayMeans.of(workPlace, kept, shared)) {
+            print(replays, replayed(before, replays, means));
         }
     }
 
     private void check() {
         TextWidth.check(width, spec);
-        if (folder.isEmpty() && invented.isEmpty() && !demo) {
-            throw new ParameterException(spec.commandLine(), "Say which cases: --cases, --invented or --demo");
+        if (folder.isEmpty() && kept.isEmpty() && invented.isEmpty() && !demo) {
+            throw new ParameterException(spec.commandLine(), "Say which cases: --cases, --kept, --invented or --demo");
         }
         if (place.isPresent() && against.isPresent()) {
             throw new ParameterException(spec.commandLine(), "Say --data or --against, not both");
@@ -150,11 +161,13 @@ final class ReplayCommand implements Callable<Integer> {
         }
     }
 
-    private ReplayResult replayed(Tunica before, Replays replays, Optional<WorkFolder> kept) {
+    private ReplayResult replayed(Tunica before, Replays replays, ReplayMeans means) {
         ReplayRequest request = new ReplayRequest(
                 folder.map(cases -> before.pastCases().caseBase(path(cases))),
+                means.kept(),
                 invented.map(made -> new ReplayRequest.Invented(made.seed(), made.count())),
-                kept,
+                means.work(),
+                means.shared(),
                 threads);
         Replay replay = replays.prepare(request);
         new HeatWaiting(spec.commandLine().getErr(), threads).tell(replay);

@@ -1,6 +1,7 @@
 package org.tunica.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -53,6 +54,14 @@ final class ServeCommand implements Callable<Integer> {
                             + " advice without signing in.")
     private Optional<String> data = Optional.empty();
 
+    @Option(
+            names = "--work",
+            paramLabel = "FOLDER",
+            description =
+                    "Where working copies of rules and replays are kept when the data are in a database; without it changes"
+                            + " are made at the command line. Several servers of one database share one.")
+    private Optional<Path> work = Optional.empty();
+
     @Option(names = "--empty", description = "Do not put invented cases into a store that is new.")
     private boolean empty;
 
@@ -82,12 +91,16 @@ final class ServeCommand implements Callable<Integer> {
         Tunica tunica = Tunica.shipped();
         try (Stopping stopping = Stopping.whenAsked();
                 ServedData served = ServedData.at(data);
-                Store store = Store.open(served.place(), clock)) {
+                Store store = open(served.place(), clock)) {
             int invented = empty ? 0 : DemoCases.putInto(store, tunica);
             new Serving(store, clock, settings)
                     .until(stopping, (server, rules) -> tell(served, invented, server, rules));
         }
         return 0;
+    }
+
+    private Store open(String place, Clock clock) {
+        return work.map(folder -> Store.open(place, folder, clock)).orElseGet(() -> Store.open(place, clock));
     }
 
     private void tell(ServedData served, int invented, WebServer server, List<String> rules) {

@@ -16,16 +16,15 @@ import org.springframework.web.bind.annotation.RestController;
 import org.tunica.Tunica;
 import org.tunica.frame.ForPeople;
 import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
 import org.tunica.plan.Advice;
 import org.tunica.plan.AdviceSoFar;
 import org.tunica.plan.OptionAdvice;
-import org.tunica.store.Act;
 import org.tunica.store.KeptCase;
 import org.tunica.store.Role;
 import org.tunica.store.Store;
-import org.tunica.store.Subject;
 
 /** The advice for a kept case, and what is chosen of it. */
 @RestController
@@ -36,13 +35,15 @@ final class AdvicePages {
 
     private final Pages pages;
     private final Store store;
+    private final OpenCases cases;
     private final AdviceShelf shelf;
     private final ChoiceForms forms;
     private final ChoiceDesk desk;
 
-    AdvicePages(Pages pages, Tunica tunica, Store store, AdviceShelf shelf, Clock clock) {
+    AdvicePages(Pages pages, Tunica tunica, Store store, OpenCases cases, AdviceShelf shelf, Clock clock) {
         this.pages = pages;
         this.store = store;
+        this.cases = cases;
         this.shelf = shelf;
         this.forms = new ChoiceForms(store, tunica.knowledge());
         this.desk = new ChoiceDesk(store, clock);
@@ -51,9 +52,7 @@ final class AdvicePages {
     /** The advice for the latest version of a case, as much as there is of it soon. */
     @GetMapping(path = "/cases/{caseRef}", produces = Pages.HTML)
     ResponseEntity<String> advice(@PathVariable String caseRef, HttpServletRequest request, Authentication who) {
-        KeptCase kept = latest(caseRef);
-        Subject subject = new Subject("case", kept.caseRef() + "/" + kept.version());
-        store.audit().note(Reader.of(who).actor(), Act.VIEWED, subject);
+        KeptCase kept = cases.looked(caseRef, who);
         AdviceShelf.Shown shown = shelf.soon(kept);
         ResponseEntity.BodyBuilder answer = ResponseEntity.ok();
         if (!shown.isWhole()) {
@@ -92,16 +91,13 @@ final class AdvicePages {
             return ResponseEntity.status(HttpStatus.UNPROCESSABLE_CONTENT)
                     .body(page(request, who, kept, shown, choices));
         }
-        Choice choice = ChoiceForm.choice(segment, ranked, forms.reasons(), sent, ChoiceDesk.card());
+        Choice choice = ChoiceForm.choice(
+                segment, ranked, forms.reasons(), sent, desk.card(caseRef, segment, advice, ranked.get(0)));
         desk.keep(
                 Reader.of(who).actor(), kept, advice, ranked.get(0), choice, ChoiceForm.reason(forms.reasons(), sent));
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header("Location", "/cases/" + caseRef + "#" + segment)
                 .build();
-    }
-
-    private KeptCase latest(String caseRef) {
-        return store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
     }
 
     private String page(

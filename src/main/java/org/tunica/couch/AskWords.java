@@ -15,6 +15,8 @@ import org.tunica.couch.Ask.Choice;
 import org.tunica.knowledge.GlossaryField;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Measurement;
+import org.tunica.knowledge.Quantity;
+import org.tunica.treatment.ClosureDefinition;
 import org.tunica.wording.SettingWords;
 
 /** The words of what the form asks: of knowledge/ where it has some, else of the form. */
@@ -82,7 +84,7 @@ final class AskWords {
                 field,
                 path,
                 kind,
-                capital(number.map(Measurement::says).orElseGet(() -> says(path))),
+                capital(item(path).or(() -> number.map(Measurement::says)).orElseGet(() -> says(path))),
                 number.map(one -> UcumWords.behind(one.range().unit()).strip()).orElse(""),
                 number.map(AskWords::range).orElse(""),
                 List.copyOf(choices),
@@ -95,6 +97,13 @@ final class AskWords {
     private static String measured(String path) {
         return path.replace("segments.stretches.", "segments.heat.")
                 .replaceFirst("^followup\\..*vcss(Before)?\\..*", "followup.vcss");
+    }
+
+    /** The items of the severity score are measured alike, so only their own names tell them apart. */
+    private static Optional<String> item(String path) {
+        return path.matches("followup\\..*vcss(Before)?\\..*")
+                ? Optional.of("severity score, " + spaced(path.substring(path.lastIndexOf('.') + 1)))
+                : Optional.empty();
     }
 
     private static String range(Measurement number) {
@@ -132,11 +141,17 @@ final class AskWords {
 
     /** A word of a closed list. */
     Choice choice(Word word) {
-        return new Choice(
-                word.word(),
-                word instanceof Criterion criterion
-                        ? criterion.says()
-                        : word.word().replace('-', ' '));
+        if (word instanceof Criterion criterion) {
+            return new Choice(word.word(), criterion.says());
+        }
+        String says = word.word().replace('-', ' ');
+        return new Choice(word.word(), word instanceof ClosureDefinition closed ? says + means(closed) : says);
+    }
+
+    /** Trials differ in what they call closed, so whoever picks a definition sees its number. */
+    private String means(ClosureDefinition closed) {
+        Quantity limit = knowledge.quantity(closed.limitId());
+        return ": " + limit.says() + ", " + SettingWords.plain(limit.value()) + UcumWords.behind(limit.unit());
     }
 
     /** The ids a list of that name may hold; empty where it holds a text. */

@@ -1,10 +1,8 @@
 package org.tunica.couch;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.tunica.casefile.Fault;
 
 /**
@@ -27,10 +25,7 @@ public record CaseForm(FormBlock head, FormBlock patient, List<FormBlock.Leg> le
 
     /** @param faults by names of fields, or by places that are none */
     static CaseForm of(CaseAsks asks, Typed typed, List<Fault> faults) {
-        Map<String, List<String>> open = new LinkedHashMap<>();
-        faults.forEach(fault ->
-                open.computeIfAbsent(fault.place(), place -> new ArrayList<>()).add(fault.says()));
-        FormFields fields = new FormFields(typed, open);
+        FormFields fields = new FormFields(typed, faults);
         List<FormBlock.Leg> legs = new ArrayList<>();
         FormBlock head = fields.block("", "Case", asks.head());
         FormBlock patient = fields.block("patient", "Patient", asks.patient());
@@ -38,10 +33,7 @@ public record CaseForm(FormBlock head, FormBlock patient, List<FormBlock.Leg> le
             legs.add(leg(fields, asks, typed, leg));
         }
         FormBlock room = fields.block("room", "Room", asks.room());
-        List<Mend> mends = new ArrayList<>();
-        open.forEach((place, says) -> says.forEach(one -> mends.add(new Mend("", place, one))));
-        mends.addAll(fields.mends());
-        return new CaseForm(head, patient, legs, room, mends);
+        return new CaseForm(head, patient, legs, room, fields.mends());
     }
 
     private static FormBlock.Leg leg(FormFields fields, CaseAsks asks, Typed typed, int leg) {

@@ -16,26 +16,33 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.tunica.casefile.Fault;
 import org.tunica.frame.ForPeople;
-import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
-import org.tunica.store.Act;
 import org.tunica.store.Cases;
 import org.tunica.store.KeptCase;
 import org.tunica.store.OutOfDate;
+import org.tunica.store.Page;
 import org.tunica.store.Store;
-import org.tunica.store.Subject;
 
 /** A case as a form: a new one, and the next version of one that is kept. Nothing typed is ever lost. */
 @RestController
 @ForPeople
 final class CaseFormPages {
+    /** What the button sends that takes over a room. */
+    private static final String LAST_ROOM = "last-room";
+
+    private static final String ROOM = "room";
+    private static final int LOOKED_THROUGH = 100;
+
     private final FormDesk desk;
     private final Store store;
+    private final OpenCases cases;
 
-    CaseFormPages(FormDesk desk, Store store) {
+    CaseFormPages(FormDesk desk, Store store, OpenCases cases) {
         this.desk = desk;
         this.store = store;
+        this.cases = cases;
     }
 
     @GetMapping(path = SentForm.NEW, produces = Pages.HTML)
@@ -51,9 +58,7 @@ final class CaseFormPages {
 
     @GetMapping(path = "/cases/{caseRef}/edit", produces = Pages.HTML)
     String edit(@PathVariable String caseRef, HttpServletRequest request, Authentication who) {
-        KeptCase kept = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
-        Subject subject = new Subject("case", kept.caseRef() + "/" + kept.version());
-        store.audit().note(Reader.of(who).actor(), Act.VIEWED, subject);
+        KeptCase kept = cases.looked(caseRef, who);
         return desk.page(
                 request, new SentForm(address(caseRef), kept.version(), List.of(), desk.typed(kept)), List.of());
     }
@@ -65,9 +70,7 @@ final class CaseFormPages {
             @RequestParam MultiValueMap<String, String> fields,
             HttpServletRequest request,
             Authentication who) {
-        if (store.cases().latest(caseRef).isEmpty()) {
-            throw new NotThere("case");
-        }
+        cases.latest(caseRef);
         SentForm sent = SentForm.of(address(caseRef), seen, fields);
         return answer(sent.with(sent.typed().with("caseRef", caseRef)), fields.getFirst("do"), request, who);
     }
@@ -78,10 +81,27 @@ final class CaseFormPages {
 
     private ResponseEntity<String> answer(
             SentForm sent, @Nullable String wanted, HttpServletRequest request, Authentication who) {
+        if (LAST_ROOM.equals(wanted)) {
+            return ResponseEntity.ok(desk.page(request, withLastRoom(sent, who), List.of()));
+        }
         return Optional.ofNullable(wanted)
                 .flatMap(step -> FormStep.of(step, sent.typed()))
                 .map(step -> ResponseEntity.ok(desk.page(request, sent.with(step.typed()), List.of())))
                 .orElseGet(() -> saved(sent, request, Reader.of(who)));
+    }
+
+    /** The room seldom changes from one case to the next; what was typed of it before gives way, and the page says so. */
+    private SentForm withLastRoom(SentForm sent, Authentication who) {
+        String name = Reader.of(who).name();
+        Optional<KeptCase> last = store.cases().newest(Page.newest(LOOKED_THROUGH)).stream()
+                .filter(kept -> kept.stamp().by().equals(name))
+                .findFirst();
+        if (last.isEmpty()) {
+            return sent.noted("None of the cases saved last is yours, so no room was taken over.");
+        }
+        cases.note(last.get(), who);
+        return sent.with(sent.typed().taking(ROOM, desk.typed(last.get())))
+                .noted("The room was taken over from case " + last.get().caseRef() + "; nothing is saved yet.");
     }
 
     private ResponseEntity<String> saved(SentForm sent, HttpServletRequest request, Reader reader) {
@@ -107,7 +127,7 @@ final class CaseFormPages {
 
     /** Tells what the other one changed; whoever saves then has seen it. */
     private ResponseEntity<String> late(HttpServletRequest request, SentForm sent, String caseRef) {
-        KeptCase latest = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
+        KeptCase latest = cases.latest(caseRef);
         if (sent.seen() == Cases.NONE) {
             Fault taken = new Fault("caseRef", "is the name of another case already; give this one another");
             return refused(request, sent, List.of(taken));

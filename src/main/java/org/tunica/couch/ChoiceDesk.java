@@ -59,14 +59,6 @@ final class ChoiceDesk {
         Instant at = Instant.ofEpochMilli(clock.millis());
         Advice.Release release = advice.release();
         Origin origin = new Origin(release.version(), release.digest(), advice.seed());
-        GivenCard card = new GivenCard(
-                choice.card(),
-                SERVICE,
-                release.version(),
-                release.digest(),
-                first.technique(),
-                first.standing().word(),
-                rules(first));
         store.together(() -> {
             store.cases().save(by, seen.caseRef(), seen.version(), with(seen.json(), choice));
             store.documents()
@@ -74,14 +66,37 @@ final class ChoiceDesk {
                             by,
                             new NewDocument(
                                     DocumentKind.CHOICE, seen.caseRef(), seen.version(), origin, choice.json()));
-            store.cards().keep(by, card);
+            if (store.cards().one(choice.card()).isEmpty()) {
+                store.cards().keep(by, spoken(choice.card(), release, first));
+            }
             store.feedback().keep(by, report(choice, reason, at));
             return choice;
         });
     }
 
-    static String card() {
-        return UUID.randomUUID().toString();
+    /**
+     * The card a choice answers. Who chooses again for the same segment and is shown the same first option for the same reasons
+     * answers the same card: the mind was changed, nothing else was asked.
+     */
+    String card(String caseRef, String segment, Advice advice, OptionAdvice first) {
+        return store.documents().of(caseRef, DocumentKind.CHOICE).stream()
+                .map(kept -> Choice.read(kept.document().body()))
+                .filter(choice -> choice.segment().equals(segment))
+                .reduce((earlier, later) -> later)
+                .map(Choice::card)
+                .filter(card -> store.cards().one(card).equals(Optional.of(spoken(card, advice.release(), first))))
+                .orElseGet(() -> UUID.randomUUID().toString());
+    }
+
+    private static GivenCard spoken(String card, Advice.Release release, OptionAdvice first) {
+        return new GivenCard(
+                card,
+                SERVICE,
+                release.version(),
+                release.digest(),
+                first.technique(),
+                first.standing().word(),
+                rules(first));
     }
 
     private static Set<String> rules(OptionAdvice option) {

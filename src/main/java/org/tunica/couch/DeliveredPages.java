@@ -3,10 +3,7 @@ package org.tunica.couch;
 import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
@@ -30,6 +27,7 @@ import org.tunica.store.DocumentKind;
 import org.tunica.store.KeptDocument;
 import org.tunica.store.Store;
 import org.tunica.store.Subject;
+import org.tunica.wording.SegmentWords;
 
 /** Where is recorded what was delivered in a session; the form starts from what the plan intends, none of it confirmed. */
 @RestController
@@ -118,19 +116,13 @@ final class DeliveredPages {
     }
 
     private String page(Planned planned, Typed typed, List<Fault> faults, HttpServletRequest request) {
-        Map<String, List<String>> open = new LinkedHashMap<>();
-        faults.forEach(fault ->
-                open.computeIfAbsent(fault.place(), place -> new ArrayList<>()).add(fault.says()));
-        FormFields fields = new FormFields(typed, open);
+        FormFields fields = new FormFields(typed, faults);
         List<EntryPage.Part> parts = new ArrayList<>();
         List<SessionPlan.Step> steps = planned.session().steps();
         for (int at = 0; at < steps.size(); at++) {
             parts.add(part(fields, typed, at, steps.get(at)));
         }
         FormBlock head = fields.block("", "The session", asks.head());
-        List<CaseForm.Mend> mends = new ArrayList<>();
-        open.forEach((place, says) -> says.forEach(one -> mends.add(new CaseForm.Mend("", place, one))));
-        mends.addAll(fields.mends());
         String at = "/cases/" + planned.caseRef() + "/plan/" + planned.number() + "/sessions/"
                 + planned.session().number() + "/delivered";
         return pages.written(
@@ -149,15 +141,13 @@ final class DeliveredPages {
                                 "No name of a patient; those who took part by initials."),
                         head,
                         parts,
-                        mends,
+                        fields.mends(),
                         "Keep the record and write the note"));
     }
 
     private EntryPage.Part part(FormFields fields, Typed typed, int at, SessionPlan.Step step) {
         String path = Intended.segment(at);
-        String title = step.ref() + ": " + step.side().word().toUpperCase(Locale.ROOT) + " leg, "
-                + step.vein().word().replace('-', ' ') + ", "
-                + step.level().word().replace('-', ' ');
+        String title = SegmentWords.title(step.ref(), step.side(), step.vein(), step.level());
         String confirm = TypedDelivery.confirm(at);
         return new EntryPage.Part(
                 fields.block(

@@ -1,8 +1,10 @@
 package org.tunica.couch;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.tunica.casefile.Fault;
 import org.tunica.couch.FormField.Choice;
 import org.tunica.couch.FormField.Shape;
 
@@ -12,17 +14,24 @@ final class FormFields {
     private static final int EMPTY_ROWS = 2;
 
     private final Typed typed;
-    private final Map<String, List<String>> open;
+    /** Faults by place; those that found their field are taken out. */
+    private final Map<String, List<String>> open = new LinkedHashMap<>();
+
     private final List<CaseForm.Mend> mends = new ArrayList<>();
 
-    /** @param open faults by place; those that found their field are taken out */
-    FormFields(Typed typed, Map<String, List<String>> open) {
+    /** @param faults by names of fields, or by places that are none */
+    FormFields(Typed typed, List<Fault> faults) {
         this.typed = typed;
-        this.open = open;
+        faults.forEach(fault ->
+                open.computeIfAbsent(fault.place(), place -> new ArrayList<>()).add(fault.says()));
     }
 
+    /** What must be mended, first what is about no field; to be asked once every block is made. */
     List<CaseForm.Mend> mends() {
-        return mends;
+        List<CaseForm.Mend> all = new ArrayList<>();
+        open.forEach((place, says) -> says.forEach(one -> all.add(new CaseForm.Mend("", place, one))));
+        all.addAll(mends);
+        return all;
     }
 
     FormBlock block(String path, String title, List<Ask> asks) {

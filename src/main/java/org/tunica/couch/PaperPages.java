@@ -11,17 +11,14 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
 import org.tunica.Tunica;
 import org.tunica.frame.ForPeople;
-import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
 import org.tunica.pages.CourseView;
-import org.tunica.store.Act;
 import org.tunica.store.DocumentKind;
-import org.tunica.store.KeptCase;
 import org.tunica.store.KeptDocument;
 import org.tunica.store.Role;
 import org.tunica.store.Store;
-import org.tunica.store.Subject;
 
 /** What is kept with a case, and what can be printed of it. */
 @RestController
@@ -30,19 +27,21 @@ final class PaperPages {
     private final Pages pages;
     private final Tunica tunica;
     private final Store store;
+    private final OpenCases cases;
     private final CaseWork work;
 
-    PaperPages(Pages pages, Tunica tunica, Store store) {
+    PaperPages(Pages pages, Tunica tunica, Store store, OpenCases cases) {
         this.pages = pages;
         this.tunica = tunica;
         this.store = store;
+        this.cases = cases;
         this.work = new CaseWork(tunica, store);
     }
 
     /** Everything that is kept, and where more can be recorded. */
     @GetMapping(path = "/cases/{caseRef}/papers", produces = Pages.HTML)
     String papers(@PathVariable String caseRef, HttpServletRequest request, Authentication who) {
-        viewed(caseRef, who);
+        cases.looked(caseRef, who);
         List<KeptDocument> plans = store.documents().of(caseRef, DocumentKind.PLAN);
         boolean may = Reader.of(who).is(Role.SPECIALIST) && !plans.isEmpty();
         return pages.written(
@@ -67,14 +66,6 @@ final class PaperPages {
     /** A sheet for the patient, of the latest version of the case. */
     @GetMapping(path = "/cases/{caseRef}/sheet", produces = MediaType.APPLICATION_PDF_VALUE)
     byte[] sheet(@PathVariable String caseRef, Authentication who) {
-        KeptCase kept = viewed(caseRef, who);
-        return tunica.toPdf(tunica.treatments()
-                .sheet(tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8)), Map.of()));
-    }
-
-    private KeptCase viewed(String caseRef, Authentication who) {
-        KeptCase kept = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
-        store.audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("case", caseRef + "/" + kept.version()));
-        return kept;
+        return tunica.toPdf(tunica.treatments().sheet(cases.read(cases.looked(caseRef, who)), Map.of()));
     }
 }

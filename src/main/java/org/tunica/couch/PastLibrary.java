@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tunica.Tunica;
+import org.tunica.casefile.FaultyInput;
 import org.tunica.pastcases.PastCase;
 import org.tunica.similar.CaseLibrary;
 import org.tunica.store.KeptPastCase;
@@ -17,6 +18,8 @@ import org.tunica.store.Store;
  * invented ones; a real case never is.
  */
 public final class PastLibrary implements AutoCloseable {
+    private static final int MOST_NAMED = 10;
+
     private final Tunica tunica;
     private final Store store;
     private Optional<CaseLibrary> released = Optional.empty();
@@ -51,21 +54,44 @@ public final class PastLibrary implements AutoCloseable {
             return;
         }
         List<PastCase> cases = new ArrayList<>();
+        List<String> unreadable = new ArrayList<>();
         Page page = Page.newest(Page.LONGEST);
         List<KeptPastCase> kept;
         do {
             kept = store.pastCases().in(PastCaseState.RELEASED, page);
-            kept.forEach(one -> cases.add(
-                    tunica.pastCases().readPastCase("past case", one.line().getBytes(StandardCharsets.UTF_8))));
+            kept.forEach(one -> read(one).ifPresentOrElse(cases::add, () -> unreadable.add(one.id())));
             page = kept.isEmpty() ? page : page.after(kept.get(kept.size() - 1).stamp());
         } while (kept.size() == Page.LONGEST);
         released = cases.isEmpty()
                 ? Optional.empty()
-                : Optional.of(tunica.likeness().released(cases.size() + " past cases released here.", cases));
+                : Optional.of(tunica.likeness().released(says(cases.size(), unreadable), cases));
         builtAt = last;
     }
 
-    private long lastChange() {
+    /** A case kept under older rules may hold what these do not know; the others are found without it. */
+    private Optional<PastCase> read(KeptPastCase kept) {
+        try {
+            return Optional.of(
+                    tunica.pastCases().readPastCase("past case", kept.line().getBytes(StandardCharsets.UTF_8)));
+        } catch (FaultyInput e) {
+            return Optional.empty();
+        }
+    }
+
+    /** What is left out is named, so that somebody can look at it. */
+    private static String says(int count, List<String> unreadable) {
+        String found = count + " past cases released here.";
+        if (unreadable.isEmpty()) {
+            return found;
+        }
+        String named = String.join(", ", unreadable.subList(0, Math.min(MOST_NAMED, unreadable.size())));
+        int more = unreadable.size() - MOST_NAMED;
+        return found + " LEFT OUT, for the rules in force cannot read it: " + named
+                + (more > 0 ? " and " + more + " more." : ".");
+    }
+
+    /** The number of the last change of what is released, in the audit trail; nought before there was one. */
+    public long lastChange() {
         long last = 0;
         for (PastCaseState state : List.of(PastCaseState.RELEASED, PastCaseState.WITHDRAWN)) {
             last = Math.max(

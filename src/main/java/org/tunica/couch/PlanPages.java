@@ -18,17 +18,16 @@ import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.frame.ForPeople;
 import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
 import org.tunica.pages.PlanView;
 import org.tunica.session.SessionPlan;
-import org.tunica.store.Act;
 import org.tunica.store.DocumentKind;
 import org.tunica.store.KeptCase;
 import org.tunica.store.KeptDocument;
 import org.tunica.store.Role;
 import org.tunica.store.Store;
-import org.tunica.store.Subject;
 
 /** The sessions of a case: planned now, or as a plan that is kept. */
 @RestController
@@ -39,13 +38,15 @@ final class PlanPages {
     private final Pages pages;
     private final Tunica tunica;
     private final Store store;
+    private final OpenCases cases;
     private final CaseWork work;
     private final Remembered<CaseFile, SessionPlan> plans;
 
-    PlanPages(Pages pages, Tunica tunica, Store store) {
+    PlanPages(Pages pages, Tunica tunica, Store store, OpenCases cases) {
         this.pages = pages;
         this.tunica = tunica;
         this.store = store;
+        this.cases = cases;
         this.work = new CaseWork(tunica, store);
         this.plans = new Remembered<>(MOST_REMEMBERED, tunica::plan);
     }
@@ -57,14 +58,12 @@ final class PlanPages {
             @RequestParam Optional<Long> number,
             HttpServletRequest request,
             Authentication who) {
-        KeptCase kept = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
-        Reader reader = Reader.of(who);
-        store.audit().note(reader.actor(), Act.VIEWED, new Subject("case", caseRef + "/" + kept.version()));
+        KeptCase kept = cases.looked(caseRef, who);
         List<KeptDocument> all = new ArrayList<>(store.documents().of(caseRef, DocumentKind.PLAN));
         Collections.reverse(all);
         Optional<KeptDocument> asked = number.map(wanted ->
                 all.stream().filter(one -> one.number() == wanted).findFirst().orElseThrow(() -> new NotThere("plan")));
-        SessionPlan plan = asked.map(this::read).orElseGet(() -> plans.of(tunica.readCase("case", bytes(kept.json()))));
+        SessionPlan plan = asked.map(this::read).orElseGet(() -> plans.of(cases.read(kept)));
         return pages.written(
                 "plan.jte",
                 new PlanPage(
@@ -74,7 +73,7 @@ final class PlanPages {
                         PlanView.of(plan, tunica.knowledge()),
                         all.stream().map(KeptLine::of).toList(),
                         number,
-                        reader.is(Role.SPECIALIST)));
+                        Reader.of(who).is(Role.SPECIALIST)));
     }
 
     /** Keeps the plan of the latest version of the case. */
@@ -87,7 +86,7 @@ final class PlanPages {
     }
 
     private SessionPlan read(KeptDocument kept) {
-        return tunica.readPlan("plan", bytes(kept.document().body()));
+        return tunica.readPlan("plan", kept.document().body().getBytes(StandardCharsets.UTF_8));
     }
 
     private static String shown(KeptCase latest, Optional<KeptDocument> asked) {
@@ -99,9 +98,5 @@ final class PlanPages {
                                 : "; THE CASE HAS CHANGED SINCE, it is now at version " + latest.version() + "."))
                 .orElse("This plan was made now, of version " + latest.version()
                         + " of the case. It is NOT KEPT: keep it, and what is done can be recorded against it.");
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

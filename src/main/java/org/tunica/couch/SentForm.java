@@ -1,5 +1,6 @@
 package org.tunica.couch;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.springframework.util.MultiValueMap;
 import org.tunica.store.Cases;
@@ -21,6 +22,13 @@ record SentForm(String action, long seen, List<String> notes, Typed typed) {
 
     static SentForm fresh(List<String> notes, Typed typed) {
         return new SentForm(NEW, Cases.NONE, notes, typed);
+    }
+
+    /** The same with one thing more to know. */
+    SentForm noted(String note) {
+        List<String> more = new ArrayList<>(notes);
+        more.add(note);
+        return new SentForm(action, seen, more, typed);
     }
 
     SentForm with(Typed other) {

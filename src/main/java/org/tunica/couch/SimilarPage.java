@@ -4,10 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.tunica.frame.Frame;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.outcomes.OutcomeNumbers;
+import org.tunica.pages.NumberNote;
 import org.tunica.plan.SimilarAdvice;
 import org.tunica.similar.SimilarCases;
+import org.tunica.similar.Similarity;
+import org.tunica.treatment.ClosureDefinition;
 import org.tunica.wording.SettingWords;
 
 /**
@@ -17,9 +22,23 @@ import org.tunica.wording.SettingWords;
  * @param says what was searched and what it is worth, line by line
  * @param nearest the most alike first
  * @param happened what happened to the nearest, in words
+ * @param notes help to the numbers by which that is counted
  */
 public record SimilarPage(
-        Frame frame, String caseRef, String title, List<String> says, List<Past> nearest, List<String> happened) {
+        Frame frame,
+        String caseRef,
+        String title,
+        List<String> says,
+        List<Past> nearest,
+        List<String> happened,
+        List<NumberNote> notes) {
+    private static final List<String> COUNTED_BY = Stream.of(
+                    OutcomeNumbers.IDS.stream().filter(id -> !id.startsWith("audit.")),
+                    Stream.of(ClosureDefinition.values()).map(ClosureDefinition::limitId),
+                    Similarity.IDS.stream())
+            .flatMap(ids -> ids)
+            .toList();
+
     /**
      * A past segment.
      *
@@ -33,11 +52,12 @@ public record SimilarPage(
         says = List.copyOf(says);
         nearest = List.copyOf(nearest);
         happened = List.copyOf(happened);
+        notes = List.copyOf(notes);
     }
 
     /** Nothing to show but a reason. */
     static SimilarPage nothing(Frame frame, String caseRef, String title, String says) {
-        return new SimilarPage(frame, caseRef, title, List.of(says), List.of(), List.of());
+        return new SimilarPage(frame, caseRef, title, List.of(says), List.of(), List.of(), List.of());
     }
 
     static SimilarPage of(Frame frame, String title, SimilarCases found, Knowledge knowledge) {
@@ -50,7 +70,14 @@ public record SimilarPage(
                 similar.tooLittleKnown()));
         List<Past> nearest =
                 similar.nearest().stream().map(one -> past(one, knowledge)).toList();
-        return new SimilarPage(frame, found.caseRef().orElse(""), title, says, nearest, similar.happened());
+        return new SimilarPage(
+                frame,
+                found.caseRef().orElse(""),
+                title,
+                says,
+                nearest,
+                similar.happened(),
+                NumberNote.of(COUNTED_BY, knowledge));
     }
 
     private static Past past(SimilarAdvice.Nearest one, Knowledge knowledge) {

@@ -1,9 +1,7 @@
 package org.tunica.couch;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.springframework.security.core.Authentication;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -16,15 +14,14 @@ import org.tunica.casefile.Segment;
 import org.tunica.frame.ForPeople;
 import org.tunica.frame.Frame;
 import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
-import org.tunica.frame.Reader;
 import org.tunica.similar.SimilarCases;
 import org.tunica.similar.SimilarFilter;
 import org.tunica.similar.SimilarRequest;
-import org.tunica.store.Act;
 import org.tunica.store.KeptCase;
 import org.tunica.store.Store;
-import org.tunica.store.Subject;
+import org.tunica.wording.SegmentWords;
 
 /** Past segments like one of a case, on a page of their own: they inform, and change nothing of the advice. */
 @RestController
@@ -37,12 +34,14 @@ final class SimilarPages {
     private final Pages pages;
     private final Tunica tunica;
     private final Store store;
+    private final OpenCases cases;
     private final PastLibrary library;
 
-    SimilarPages(Pages pages, Tunica tunica, Store store, PastLibrary library) {
+    SimilarPages(Pages pages, Tunica tunica, Store store, OpenCases cases, PastLibrary library) {
         this.pages = pages;
         this.tunica = tunica;
         this.store = store;
+        this.cases = cases;
         this.library = library;
     }
 
@@ -52,11 +51,9 @@ final class SimilarPages {
             @PathVariable String segment,
             HttpServletRequest request,
             Authentication who) {
-        KeptCase kept = store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
-        CaseFile caseFile = tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8));
+        KeptCase kept = cases.looked(caseRef, who);
+        CaseFile caseFile = cases.read(kept);
         String title = title(caseFile, segment).orElseThrow(() -> new NotThere("segment"));
-        Subject subject = new Subject("case", kept.caseRef() + "/" + kept.version());
-        store.audit().note(Reader.of(who).actor(), Act.VIEWED, subject);
         Frame frame = pages.frame("Past segments like " + segment + " of case " + caseRef, request);
         SimilarPage page = found(caseFile, segment, DemoCases.invented(store.cases(), kept))
                 .map(found -> SimilarPage.of(frame, title, found, tunica.knowledge()))
@@ -76,9 +73,7 @@ final class SimilarPages {
                     .toList();
             if (!named.isEmpty()) {
                 Segment segment = named.get(0);
-                return Optional.of(ref + ": " + limb.side().word().toUpperCase(Locale.ROOT) + " "
-                        + segment.vein().word().replace('-', ' ') + ", "
-                        + segment.level().word().replace('-', ' '));
+                return Optional.of(SegmentWords.title(ref, limb.side(), segment.vein(), segment.level()));
             }
         }
         return Optional.empty();

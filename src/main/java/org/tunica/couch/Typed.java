@@ -123,6 +123,17 @@ record Typed(Map<String, List<String>> fields) {
         return new Typed(fewer).counted();
     }
 
+    /** The same with a block as it stands in another form, and nothing else of it. */
+    Typed taking(String block, Typed other) {
+        Map<String, List<String>> taken = new LinkedHashMap<>(without(block).fields());
+        other.fields().forEach((name, values) -> {
+            if (name.startsWith(block + ".")) {
+                taken.put(name, values);
+            }
+        });
+        return new Typed(taken);
+    }
+
     /** The same with all of one block in another one, too. */
     Typed copied(String from, String to) {
         Map<String, List<String>> more = new LinkedHashMap<>(fields);

@@ -24,7 +24,7 @@ import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.JsonText;
 import org.tunica.casefile.Limb;
 import org.tunica.frame.ForPeople;
-import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
 import org.tunica.store.Act;
@@ -33,6 +33,7 @@ import org.tunica.store.KeptDocument;
 import org.tunica.store.Store;
 import org.tunica.store.Subject;
 import org.tunica.treatment.TreatedSegment;
+import org.tunica.wording.SegmentWords;
 import tools.jackson.databind.JsonNode;
 
 /** Where a visit after a closure is recorded; it is added to the visits before. */
@@ -44,13 +45,15 @@ final class VisitPages {
     private final Pages pages;
     private final Tunica tunica;
     private final Store store;
+    private final OpenCases cases;
     private final CaseWork work;
     private final VisitAsks asks;
 
-    VisitPages(Pages pages, Tunica tunica, Store store) {
+    VisitPages(Pages pages, Tunica tunica, Store store, OpenCases cases) {
         this.pages = pages;
         this.tunica = tunica;
         this.store = store;
+        this.cases = cases;
         this.work = new CaseWork(tunica, store);
         this.asks = VisitAsks.of(tunica.knowledge());
     }
@@ -97,9 +100,7 @@ final class VisitPages {
     }
 
     private List<TreatedSegment> treated(String caseRef) {
-        if (store.cases().latest(caseRef).isEmpty()) {
-            throw new NotThere("case");
-        }
+        cases.latest(caseRef);
         return work.treated(caseRef).segments();
     }
 
@@ -138,10 +139,7 @@ final class VisitPages {
 
     private String page(
             String caseRef, List<TreatedSegment> treated, Typed typed, List<Fault> faults, HttpServletRequest request) {
-        Map<String, List<String>> open = new LinkedHashMap<>();
-        faults.forEach(fault ->
-                open.computeIfAbsent(fault.place(), place -> new ArrayList<>()).add(fault.says()));
-        FormFields fields = new FormFields(typed, open);
+        FormFields fields = new FormFields(typed, faults);
         FormBlock head = fields.block("", "The visit", asks.head());
         List<EntryPage.Part> parts = new ArrayList<>();
         for (Limb.Side side : Limb.Side.values()) {
@@ -156,9 +154,6 @@ final class VisitPages {
                 }
             }
         }
-        List<CaseForm.Mend> mends = new ArrayList<>();
-        open.forEach((place, says) -> says.forEach(one -> mends.add(new CaseForm.Mend("", place, one))));
-        mends.addAll(fields.mends());
         return pages.written(
                 "entry.jte",
                 new EntryPage(
@@ -172,14 +167,12 @@ final class VisitPages {
                                         + " closed, nor for no complication."),
                         head,
                         parts,
-                        mends,
+                        fields.mends(),
                         "Keep the visit"));
     }
 
     private EntryPage.Part segment(FormFields fields, TreatedSegment segment, int at) {
-        String title = segment.ref() + ": " + segment.side().word().toUpperCase(Locale.ROOT) + " leg, "
-                + segment.vein().word().replace('-', ' ') + ", "
-                + segment.level().word().replace('-', ' ');
+        String title = SegmentWords.title(segment.ref(), segment.side(), segment.vein(), segment.level());
         return part(
                 fields.block(Intended.segment(at), title, asks.segment()),
                 List.of("Treated with " + segment.says() + "."));

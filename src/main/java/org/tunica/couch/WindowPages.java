@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.http.HttpStatus;
@@ -20,8 +19,8 @@ import org.tunica.casefile.FaultyInput;
 import org.tunica.drawing.WallCoats;
 import org.tunica.frame.ForPeople;
 import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
-import org.tunica.frame.Reader;
 import org.tunica.frame.SaysPage;
 import org.tunica.heat.HeatSetting;
 import org.tunica.heat.ProposedSetting;
@@ -29,10 +28,7 @@ import org.tunica.pages.PointView;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.physics.SettingReach;
 import org.tunica.picture.ChartWords;
-import org.tunica.store.Act;
 import org.tunica.store.KeptCase;
-import org.tunica.store.Store;
-import org.tunica.store.Subject;
 
 /** The page on which a setting of a heat device is moved over one wall, and what it does there is computed anew. */
 @RestController
@@ -48,17 +44,17 @@ final class WindowPages {
 
     private final Pages pages;
     private final Tunica tunica;
-    private final Store store;
+    private final OpenCases cases;
     private final WallCoats coats;
     private final Remembered<Key, SegmentWindow> windows;
 
     /** What a window is of; a case read from a store holds no name. */
     private record Key(CaseFile caseFile, String segment, String technique) {}
 
-    WindowPages(Pages pages, Tunica tunica, Store store) {
+    WindowPages(Pages pages, Tunica tunica, OpenCases cases) {
         this.pages = pages;
         this.tunica = tunica;
-        this.store = store;
+        this.cases = cases;
         this.coats = WallCoats.of(tunica.knowledge());
         this.windows = new Remembered<>(
                 MOST_REMEMBERED,
@@ -154,35 +150,23 @@ final class WindowPages {
     }
 
     private CaseFile opened(String caseRef, Authentication who, HttpServletRequest request) {
-        KeptCase kept = kept(caseRef);
+        KeptCase kept = cases.latest(caseRef);
         note(kept, who, request);
-        return read(kept);
+        return cases.read(kept);
     }
 
     /** For a part of the page: moving a setting is no new look at the case, so one row of the trail tells of it all. */
     private CaseFile stillOpen(String caseRef, Authentication who, HttpServletRequest request) {
-        KeptCase kept = kept(caseRef);
-        if (!subject(kept).equals(request.getSession().getAttribute(LOOKED_AT))) {
+        KeptCase kept = cases.latest(caseRef);
+        if (!OpenCases.version(kept).equals(request.getSession().getAttribute(LOOKED_AT))) {
             note(kept, who, request);
         }
-        return read(kept);
-    }
-
-    private KeptCase kept(String caseRef) {
-        return store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
+        return cases.read(kept);
     }
 
     private void note(KeptCase kept, Authentication who, HttpServletRequest request) {
-        store.audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("case", subject(kept)));
-        request.getSession().setAttribute(LOOKED_AT, subject(kept));
-    }
-
-    private static String subject(KeptCase kept) {
-        return kept.caseRef() + "/" + kept.version();
-    }
-
-    private CaseFile read(KeptCase kept) {
-        return tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8));
+        cases.note(kept, who);
+        request.getSession().setAttribute(LOOKED_AT, OpenCases.version(kept));
     }
 
     private SettingReach reach() {
@@ -228,7 +212,9 @@ final class WindowPages {
         return new WindowPage.Point(
                 List.of(),
                 Optional.of(PointView.of(
-                        tunica.heat().point(caseFile, segment, technique, typed.watt(), typed.sPerCm()), coats)));
+                        tunica.heat().point(caseFile, segment, technique, typed.watt(), typed.sPerCm()),
+                        coats,
+                        tunica.knowledge())));
     }
 
     private Optional<WindowPage.Map> map(SegmentWindow window, TypedSetting typed) {

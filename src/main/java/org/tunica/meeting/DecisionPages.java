@@ -1,7 +1,6 @@
 package org.tunica.meeting;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,17 +13,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.tunica.Tunica;
-import org.tunica.couch.PastLibrary;
 import org.tunica.frame.ForPeople;
-import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
 import org.tunica.pastcases.Nameless;
-import org.tunica.store.Act;
-import org.tunica.store.KeptCase;
-import org.tunica.store.Store;
-import org.tunica.store.Subject;
 
 /** Where what a meeting decided is entered. */
 @RestController
@@ -33,24 +26,21 @@ final class DecisionPages {
     private static final String AT = "/meeting/packets/{meetingId}/decision";
 
     private final Pages pages;
-    private final Tunica tunica;
-    private final Store store;
+    private final OpenCases cases;
     private final MeetingBoard board;
     private final Packets packets;
 
-    DecisionPages(Pages pages, Tunica tunica, Store store, MeetingBoard board, PastLibrary past) {
+    DecisionPages(Pages pages, OpenCases cases, MeetingBoard board, Packets packets) {
         this.pages = pages;
-        this.tunica = tunica;
-        this.store = store;
+        this.cases = cases;
         this.board = board;
-        this.packets = new Packets(tunica, store, past);
+        this.packets = packets;
     }
 
     /** The form, one part for each segment. */
     @GetMapping(path = AT, produces = Pages.HTML)
     String form(@PathVariable String meetingId, HttpServletRequest request, Authentication who) {
-        Waiting waiting = waiting(meetingId);
-        store.audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("meeting-packet", meetingId));
+        Waiting waiting = packets.looked(meetingId, who);
         Map<String, String> typed = new HashMap<>();
         waiting.referral().date().ifPresent(date -> typed.put("date", date));
         return pages.written("decision.jte", page(form(waiting, typed), meetingId, List.of(), request));
@@ -63,7 +53,7 @@ final class DecisionPages {
             @RequestParam Map<String, String> typed,
             HttpServletRequest request,
             Authentication who) {
-        Waiting waiting = waiting(meetingId);
+        Waiting waiting = packets.waiting(meetingId);
         Packet packet = packets.of(waiting);
         DecisionForm form = form(waiting, packet, typed);
         Optional<Decision> decision = form.read();
@@ -82,19 +72,13 @@ final class DecisionPages {
                 .build();
     }
 
-    private Waiting waiting(String meetingId) {
-        return board.one(meetingId).orElseThrow(() -> new NotThere("meeting case"));
-    }
-
     private DecisionForm form(Waiting waiting, Map<String, String> typed) {
         return form(waiting, packets.of(waiting), typed);
     }
 
     private DecisionForm form(Waiting waiting, Packet packet, Map<String, String> typed) {
-        KeptCase kept = packets.latest(waiting);
         Map<String, String> realNames = new HashMap<>();
-        Nameless.names(tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8)))
-                .forEach((real, shown) -> realNames.put(shown, real));
+        Nameless.names(cases.read(packets.latest(waiting))).forEach((real, shown) -> realNames.put(shown, real));
         return new DecisionForm(packet, realNames, typed);
     }
 

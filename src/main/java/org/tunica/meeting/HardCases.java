@@ -1,24 +1,27 @@
 package org.tunica.meeting;
 
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.FaultyInput;
-import org.tunica.plan.Advice;
+import org.tunica.couch.DemoCases;
+import org.tunica.couch.PastLibrary;
+import org.tunica.frame.OpenCases;
 import org.tunica.store.KeptCase;
-import org.tunica.wording.ReasonWords;
-import org.tunica.wording.SegmentWords;
+import org.tunica.store.Store;
 
 /** Finds behind the pages, case by case, which of the cases saved last the rules call hard. What was found is remembered. */
 final class HardCases implements AutoCloseable {
     private static final int MOST_REMEMBERED = 1_000;
 
     private final Tunica tunica;
+    private final Store store;
+    private final OpenCases cases;
+    private final PastLibrary past;
     private final Map<Version, Found> found = new LinkedHashMap<>();
     private final ExecutorService behind = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "hard-cases");
@@ -27,14 +30,17 @@ final class HardCases implements AutoCloseable {
         return thread;
     });
 
-    HardCases(Tunica tunica) {
+    HardCases(Tunica tunica, Store store, OpenCases cases, PastLibrary past) {
         this.tunica = tunica;
+        this.store = store;
+        this.cases = cases;
+        this.past = past;
     }
 
-    /** A version of a case. */
-    record Version(String caseRef, long version) {
-        static Version of(KeptCase kept) {
-            return new Version(kept.caseRef(), kept.version());
+    /** A version of a case, held against the past cases as they were at some change. */
+    private record Version(String caseRef, long version, long pastChange) {
+        static Version of(KeptCase kept, long pastChange) {
+            return new Version(kept.caseRef(), kept.version(), pastChange);
         }
     }
 
@@ -48,9 +54,13 @@ final class HardCases implements AutoCloseable {
         static final Found NOT_YET = new Found(false, List.of());
     }
 
-    /** What is known of a case now; what is not is looked for behind. */
-    Found of(KeptCase kept) {
-        Version version = Version.of(kept);
+    /**
+     * What is known of a case now; what is not is looked for behind.
+     *
+     * @param pastChange the last change of the past cases
+     */
+    Found of(KeptCase kept, long pastChange) {
+        Version version = Version.of(kept, pastChange);
         synchronized (found) {
             Found known = found.get(version);
             if (known != null) {
@@ -61,11 +71,11 @@ final class HardCases implements AutoCloseable {
             }
             found.put(version, Found.NOT_YET);
         }
-        behind.execute(() -> look(kept));
+        behind.execute(() -> look(kept, version));
         return Found.NOT_YET;
     }
 
-    private void look(KeptCase kept) {
+    private void look(KeptCase kept, Version version) {
         Found looked;
         try {
             looked = new Found(true, signs(kept));
@@ -75,25 +85,18 @@ final class HardCases implements AutoCloseable {
                     new Found(true, List.of("The signs of this case could not be computed; somebody must look at it."));
         }
         synchronized (found) {
-            found.put(Version.of(kept), looked);
+            found.put(version, looked);
         }
     }
 
     private List<String> signs(KeptCase kept) {
         try {
-            return signs(tunica.advise(tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8))));
+            CaseFile caseFile = cases.read(kept);
+            return new Signs(tunica, past.forCase(DemoCases.invented(store.cases(), kept)))
+                    .of(caseFile, tunica.advise(caseFile));
         } catch (FaultyInput e) {
             return List.of("The rules in force cannot read this case; somebody must look at it.");
         }
-    }
-
-    /** The signs in an advice, each with its segment. */
-    static List<String> signs(Advice advice) {
-        List<String> signs = new ArrayList<>();
-        advice.segments()
-                .forEach(segment -> segment.hardCase()
-                        .forEach(sign -> signs.add(SegmentWords.title(segment) + ": " + ReasonWords.line(sign))));
-        return signs;
     }
 
     @Override

@@ -6,6 +6,8 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.tunica.Tunica;
+import org.tunica.couch.PastLibrary;
+import org.tunica.frame.OpenCases;
 import org.tunica.store.Store;
 
 /** Everything of the meeting that answers requests. */
@@ -25,7 +27,12 @@ public class MeetingConfiguration {
     }
 
     @Bean
-    HardCases hardCases(Tunica tunica) {
-        return new HardCases(tunica);
+    Packets packets(Tunica tunica, Store store, OpenCases cases, MeetingBoard board, PastLibrary past) {
+        return new Packets(tunica, store, cases, board, past);
+    }
+
+    @Bean
+    HardCases hardCases(Tunica tunica, Store store, OpenCases cases, PastLibrary past) {
+        return new HardCases(tunica, store, cases, past);
     }
 }

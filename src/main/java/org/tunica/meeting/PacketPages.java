@@ -14,15 +14,10 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.tunica.Tunica;
-import org.tunica.couch.PastLibrary;
 import org.tunica.frame.ForPeople;
-import org.tunica.frame.NotThere;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
 import org.tunica.frame.SaysPage;
-import org.tunica.store.Act;
-import org.tunica.store.Store;
-import org.tunica.store.Subject;
 
 /** The packet of a case on a page and on paper, and the day it is set for. */
 @RestController
@@ -32,23 +27,20 @@ final class PacketPages {
 
     private final Pages pages;
     private final Tunica tunica;
-    private final Store store;
     private final MeetingBoard board;
     private final Packets packets;
 
-    PacketPages(Pages pages, Tunica tunica, Store store, MeetingBoard board, PastLibrary past) {
+    PacketPages(Pages pages, Tunica tunica, MeetingBoard board, Packets packets) {
         this.pages = pages;
         this.tunica = tunica;
-        this.store = store;
         this.board = board;
-        this.packets = new Packets(tunica, store, past);
+        this.packets = packets;
     }
 
     /** All the meeting needs to know of a case. */
     @GetMapping(path = AT, produces = Pages.HTML)
     String packet(@PathVariable String meetingId, HttpServletRequest request, Authentication who) {
-        Waiting waiting = waiting(meetingId);
-        viewed(meetingId, who);
+        Waiting waiting = packets.looked(meetingId, who);
         return pages.written(
                 "packet.jte",
                 new PacketPage(
@@ -66,8 +58,7 @@ final class PacketPages {
     /** The same as PDF. */
     @GetMapping(path = AT + "/pdf", produces = MediaType.APPLICATION_PDF_VALUE)
     byte[] pdf(@PathVariable String meetingId, Authentication who) {
-        Waiting waiting = waiting(meetingId);
-        viewed(meetingId, who);
+        Waiting waiting = packets.looked(meetingId, who);
         return tunica.toPdf(packets.of(waiting).document());
     }
 
@@ -79,7 +70,7 @@ final class PacketPages {
             @RequestParam(defaultValue = "") String takeBack,
             HttpServletRequest request,
             Authentication who) {
-        Waiting waiting = waiting(meetingId);
+        Waiting waiting = packets.waiting(meetingId);
         List<String> faults = new ArrayList<>();
         Optional<String> day = Day.read("Date of the meeting", date, faults);
         if (!waiting.open()) {
@@ -100,13 +91,5 @@ final class PacketPages {
         return ResponseEntity.status(HttpStatus.SEE_OTHER)
                 .header("Location", takeBack.isEmpty() ? "/meeting/packets/" + meetingId : "/meeting")
                 .build();
-    }
-
-    private Waiting waiting(String meetingId) {
-        return board.one(meetingId).orElseThrow(() -> new NotThere("meeting case"));
-    }
-
-    private void viewed(String meetingId, Authentication who) {
-        store.audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("meeting-packet", meetingId));
     }
 }

@@ -47,7 +47,7 @@ final class PacketWriter {
                         new SimilarRequest(
                                 Optional.empty(), SimilarRequest.usual().filter(), SIMILAR_LISTED)));
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(question(referral, advice));
+        sections.add(question(referral, new Signs(tunica, library).of(named, advice)));
         sections.add(new Document.Section("The case, without the person", List.of(CaseDescription.patient(nameless))));
         for (Limb limb : nameless.caseFile().limbs()) {
             sections.add(new Document.Section(
@@ -85,7 +85,7 @@ final class PacketWriter {
         return tunica.readCase("case", tree.toString().getBytes(StandardCharsets.UTF_8));
     }
 
-    private Document.Section question(Referral referral, Advice advice) {
+    private Document.Section question(Referral referral, List<String> signs) {
         List<Block> blocks = new ArrayList<>();
         String words = tunica.pastCases().scrubbed(referral.question());
         blocks.add(new Block.Paragraph(
@@ -94,9 +94,8 @@ final class PacketWriter {
             blocks.add(new Block.Heading("Sent because"));
             blocks.add(new Block.Points(referral.reasons()));
         }
-        List<String> signs = HardCases.signs(advice);
-        blocks.add(new Block.Heading("Signs of a hard case, found by the rules"));
-        blocks.add(signs.isEmpty() ? new Block.Paragraph("The rules find none.") : new Block.Points(signs));
+        blocks.add(new Block.Heading("Signs of a hard case, found by the rules and in past cases"));
+        blocks.add(signs.isEmpty() ? new Block.Paragraph("None is found.") : new Block.Points(signs));
         return new Document.Section("The question", blocks);
     }
 

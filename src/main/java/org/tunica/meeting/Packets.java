@@ -1,29 +1,49 @@
 package org.tunica.meeting;
 
-import java.nio.charset.StandardCharsets;
+import org.springframework.security.core.Authentication;
 import org.tunica.Tunica;
 import org.tunica.couch.DemoCases;
 import org.tunica.couch.PastLibrary;
 import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
+import org.tunica.frame.Reader;
+import org.tunica.store.Act;
 import org.tunica.store.KeptCase;
 import org.tunica.store.Store;
+import org.tunica.store.Subject;
 
 /** Makes the packets of cases that wait, from the version each case has now. */
 final class Packets {
     private final Tunica tunica;
     private final Store store;
+    private final OpenCases cases;
+    private final MeetingBoard board;
     private final PastLibrary past;
 
-    Packets(Tunica tunica, Store store, PastLibrary past) {
+    Packets(Tunica tunica, Store store, OpenCases cases, MeetingBoard board, PastLibrary past) {
         this.tunica = tunica;
         this.store = store;
+        this.cases = cases;
+        this.board = board;
         this.past = past;
+    }
+
+    /** The case of an id, and a note that somebody looked at its packet. */
+    Waiting looked(String meetingId, Authentication who) {
+        Waiting waiting = waiting(meetingId);
+        store.audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("meeting-packet", meetingId));
+        return waiting;
+    }
+
+    /** The case of an id. */
+    Waiting waiting(String meetingId) {
+        return board.one(meetingId).orElseThrow(() -> new NotThere("meeting case"));
     }
 
     Packet of(Waiting waiting) {
         KeptCase kept = latest(waiting);
         return new PacketWriter(tunica, past.forCase(DemoCases.invented(store.cases(), kept)))
-                .of(tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8)), waiting.referral());
+                .of(cases.read(kept), waiting.referral());
     }
 
     /** The version of the case a packet made now is of. */
@@ -32,6 +52,6 @@ final class Packets {
     }
 
     KeptCase latest(Waiting waiting) {
-        return store.cases().latest(waiting.caseRef()).orElseThrow(() -> new NotThere("case"));
+        return cases.latest(waiting.caseRef());
     }
 }

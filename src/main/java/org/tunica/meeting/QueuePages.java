@@ -1,7 +1,6 @@
 package org.tunica.meeting;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -19,8 +18,10 @@ import org.springframework.web.bind.annotation.RestController;
 import org.tunica.Tunica;
 import org.tunica.couch.DemoCases;
 import org.tunica.couch.KeptLine;
+import org.tunica.couch.PastLibrary;
 import org.tunica.frame.ForPeople;
 import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
 import org.tunica.store.Act;
@@ -39,15 +40,26 @@ final class QueuePages {
     private final Pages pages;
     private final Tunica tunica;
     private final Store store;
+    private final OpenCases cases;
     private final MeetingBoard board;
     private final HardCases hard;
+    private final PastLibrary past;
 
-    QueuePages(Pages pages, Tunica tunica, Store store, MeetingBoard board, HardCases hard) {
+    QueuePages(
+            Pages pages,
+            Tunica tunica,
+            Store store,
+            OpenCases cases,
+            MeetingBoard board,
+            HardCases hard,
+            PastLibrary past) {
         this.pages = pages;
         this.tunica = tunica;
         this.store = store;
+        this.cases = cases;
         this.board = board;
         this.hard = hard;
+        this.past = past;
     }
 
     /** Cases that were sent, and those of the cases saved last that the rules call hard. */
@@ -59,11 +71,12 @@ final class QueuePages {
         all.stream().filter(Waiting::open).forEach(waiting -> sent.add(waiting.caseRef()));
         List<QueuePage.FoundLine> found = new ArrayList<>();
         int stillLooking = 0;
+        long pastChange = past.lastChange();
         for (KeptCase kept : store.cases().newest(Page.newest(LOOKED_AT))) {
             if (sent.contains(kept.caseRef()) || decidedOn(all, kept)) {
                 continue;
             }
-            HardCases.Found known = hard.of(kept);
+            HardCases.Found known = hard.of(kept, pastChange);
             stillLooking += known.looked() ? 0 : 1;
             if (!known.signs().isEmpty()) {
                 found.add(new QueuePage.FoundLine(
@@ -138,9 +151,7 @@ final class QueuePages {
         List<String> what = store.cases()
                 .latest(waiting.caseRef())
                 .map(kept -> tunica.pastCases()
-                        .nameless(
-                                tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8)),
-                                waiting.referral().meetingId())
+                        .nameless(cases.read(kept), waiting.referral().meetingId())
                         .caseFile())
                 .map(nameless -> nameless.limbs().stream()
                         .flatMap(limb -> limb.segments().stream().map(segment -> CaseDescription.title(limb, segment)))

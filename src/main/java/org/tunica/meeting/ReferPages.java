@@ -1,7 +1,6 @@
 package org.tunica.meeting;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -16,16 +15,16 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.tunica.Tunica;
+import org.tunica.casefile.CaseFile;
+import org.tunica.couch.DemoCases;
+import org.tunica.couch.PastLibrary;
 import org.tunica.frame.ForPeople;
-import org.tunica.frame.NotThere;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
-import org.tunica.plan.Advice;
-import org.tunica.store.Act;
 import org.tunica.store.KeptCase;
 import org.tunica.store.KeptDocument;
 import org.tunica.store.Store;
-import org.tunica.store.Subject;
 
 /** A case and the meeting: sending it there, and what came back. */
 @RestController
@@ -36,20 +35,23 @@ final class ReferPages {
     private final Pages pages;
     private final Tunica tunica;
     private final Store store;
+    private final OpenCases cases;
     private final MeetingBoard board;
+    private final PastLibrary past;
 
-    ReferPages(Pages pages, Tunica tunica, Store store, MeetingBoard board) {
+    ReferPages(Pages pages, Tunica tunica, Store store, OpenCases cases, MeetingBoard board, PastLibrary past) {
         this.pages = pages;
         this.tunica = tunica;
         this.store = store;
+        this.cases = cases;
         this.board = board;
+        this.past = past;
     }
 
     /** What the rules find, a form to send the case, and decisions on it. */
     @GetMapping(path = "/cases/{caseRef}/meeting", produces = Pages.HTML)
     String form(@PathVariable String caseRef, HttpServletRequest request, Authentication who) {
-        KeptCase kept = latest(caseRef);
-        store.audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("case", caseRef + "/" + kept.version()));
+        KeptCase kept = cases.looked(caseRef, who);
         Optional<Referral> waiting = board.of(caseRef).filter(Waiting::open).map(Waiting::referral);
         Typed typed = new Typed(
                 waiting.map(Referral::question).orElse(""),
@@ -69,7 +71,7 @@ final class ReferPages {
             @RequestParam(defaultValue = "") String date,
             HttpServletRequest request,
             Authentication who) {
-        KeptCase kept = latest(caseRef);
+        KeptCase kept = cases.latest(caseRef);
         Typed typed = new Typed(question.strip(), because, date.strip());
         List<String> faults = new ArrayList<>();
         Optional<String> day = Day.read("Date of the meeting", typed.date(), faults);
@@ -106,18 +108,15 @@ final class ReferPages {
         return reasons;
     }
 
-    private KeptCase latest(String caseRef) {
-        return store.cases().latest(caseRef).orElseThrow(() -> new NotThere("case"));
-    }
-
     private ReferPage page(KeptCase kept, Typed typed, List<String> faults, HttpServletRequest request) {
-        Advice advice = tunica.advise(tunica.readCase("case", kept.json().getBytes(StandardCharsets.UTF_8)));
+        CaseFile caseFile = cases.read(kept);
+        Signs signs = new Signs(tunica, past.forCase(DemoCases.invented(store.cases(), kept)));
         List<KeptDocument> decisions = new ArrayList<>(board.decisions(kept.caseRef()));
         Collections.reverse(decisions);
         return new ReferPage(
                 pages.frame("Case " + kept.caseRef() + " and the meeting", request),
                 kept.caseRef(),
-                HardCases.signs(advice),
+                signs.of(caseFile, tunica.advise(caseFile)),
                 board.of(kept.caseRef())
                         .filter(Waiting::open)
                         .map(waiting -> waiting.referral().meetingId()),

@@ -83,7 +83,9 @@ final class ChangePages {
                 new ChangesPage(
                         pages.frame("Changes", request),
                         RulePages.named(desks.inForce()),
-                        Reader.of(who).is(Role.RULE_AUTHOR),
+                        Reader.of(who).is(Role.RULE_AUTHOR)
+                                && desks.workroom().folder().isPresent(),
+                        desks.workroom().folder().isEmpty(),
                         drafts,
                         desks.changes().all().stream().map(ChangePages::row).toList(),
                         faults,

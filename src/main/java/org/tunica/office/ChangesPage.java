@@ -8,6 +8,7 @@ import org.tunica.frame.Frame;
  *
  * @param began what a new one would begin with, in words
  * @param mayStart whether the reader may start one
+ * @param noFolder whether this server has no folder for working copies, so that changes are made at the command line
  * @param drafts working copies at this server
  * @param handedIn changes that were handed in
  * @param faults why one was not started
@@ -18,6 +19,7 @@ public record ChangesPage(
         Frame frame,
         String began,
         boolean mayStart,
+        boolean noFolder,
         List<DraftRow> drafts,
         List<Row> handedIn,
         List<String> faults,

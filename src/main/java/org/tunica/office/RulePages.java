@@ -3,6 +3,7 @@ package org.tunica.office;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Arrays;
 import java.util.List;
+import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.Authentication;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -34,6 +35,12 @@ final class RulePages {
     RulePages(Pages pages, Desks desks) {
         this.pages = pages;
         this.desks = desks;
+    }
+
+    /** The way in; the rules are what everything else is about. */
+    @GetMapping(path = "/governance")
+    ResponseEntity<String> wayIn() {
+        return Answers.seeOther("/governance/rules");
     }
 
     /** Every rule, or those asked for. */

@@ -27,6 +27,7 @@ import org.tunica.wording.SettingWords;
  * @param reasons everything that speaks for, against, or excludes
  * @param points how the points come about; empty when not ranked
  * @param leads share of draws in which it is first, in words; empty when not ranked
+ * @param notes help to its numbers; none when it is not ranked
  */
 public record OptionView(
         String rank,
@@ -41,9 +42,10 @@ public record OptionView(
         List<String> cautions,
         List<ReasonView> reasons,
         List<String> points,
-        String leads) {
-    /** A reason, how it stands and where it comes from. */
-    public record ReasonView(String stands, String rule, String text, String origin) {}
+        String leads,
+        List<NumberNote> notes) {
+    /** A reason, how it stands, where it comes from, and the help to the limits it names. */
+    public record ReasonView(String stands, String rule, String text, String origin, List<NumberNote> notes) {}
 
     static OptionView of(OptionAdvice option, Knowledge knowledge) {
         return new OptionView(
@@ -64,12 +66,14 @@ public record OptionView(
                                 reason.stands().word().replace('-', ' '),
                                 reason.rule(),
                                 ReasonWords.text(reason),
-                                ReasonWords.origin(reason).strip()))
+                                ReasonWords.origin(reason).strip(),
+                                NumberNote.of(reason.limits(), knowledge)))
                         .toList(),
                 points(option),
                 option.firstPlaceShare().isPresent()
                         ? Math.round(100 * option.firstPlaceShare().getAsDouble()) + " %"
-                        : "");
+                        : "",
+                option.rank().isPresent() ? OptionNotes.of(option, knowledge) : List.of());
     }
 
     private static List<String> points(OptionAdvice option) {

@@ -12,6 +12,7 @@ import org.tunica.heat.HeatLimits;
 import org.tunica.heat.HeatRun;
 import org.tunica.heat.HeatSetting;
 import org.tunica.heat.WarmedPoint;
+import org.tunica.knowledge.Knowledge;
 import org.tunica.physics.SegmentWindow;
 import org.tunica.physics.WindowPoint;
 
@@ -26,8 +27,8 @@ import org.tunica.physics.WindowPoint;
 public record PointView(String setting, String verdict, List<Line> lines, List<String> remarks) {
     private static final double THROUGH = 1;
 
-    /** A number and what it means. */
-    public record Line(String what, String value, String means) {}
+    /** A number, what it means here, and the help to it. */
+    public record Line(String what, String value, String means, List<NumberNote> notes) {}
 
     public PointView {
         lines = List.copyOf(lines);
@@ -35,8 +36,12 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
     }
 
     /** The view of a point, with the borders of the coats as they are drawn. */
-    public static PointView of(WindowPoint point, WallCoats coats) {
-        return new PointView(setting(point.setting()), verdict(point), lines(point, coats), remarks(point));
+    public static PointView of(WindowPoint point, WallCoats coats, Knowledge knowledge) {
+        return new PointView(
+                setting(point.setting()),
+                verdict(point),
+                lines(point, coats, new PointNotes(knowledge)),
+                remarks(point));
     }
 
     /** A setting in words; the energy of a length only with its power and pull-back. */
@@ -45,41 +50,47 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
                 + " s/cm, which makes " + Math.round(setting.energyJPerCm()) + " J/cm";
     }
 
-    private static List<Line> lines(WindowPoint point, WallCoats coats) {
+    private static List<Line> lines(WindowPoint point, WallCoats coats, PointNotes notes) {
         HeatRun run = point.run();
         WallCoats.Taken atOnce = coats.within(run.killDepthPerWall());
         WallCoats.Taken later = coats.within(run.delayedDepthMm() / run.wallMm());
         List<Line> lines = new ArrayList<>();
-        lines.add(coat("intima", atOnce.intimaShare(), later.intimaShare()));
-        lines.add(coat("media", atOnce.mediaShare(), later.mediaShare()));
-        lines.add(coat("adventitia", atOnce.adventitiaShare(), later.adventitiaShare()));
+        lines.add(coat("intima", atOnce.intimaShare(), later.intimaShare(), notes));
+        lines.add(coat("media", atOnce.mediaShare(), later.mediaShare(), notes));
+        lines.add(coat("adventitia", atOnce.adventitiaShare(), later.adventitiaShare(), notes));
         lines.add(new Line(
                 "depth dead",
                 number(run.killDepthMm(), 2) + " mm at once, " + number(run.delayedDepthMm(), 2)
                         + " mm at once or later",
-                "of a wall of " + number(run.wallMm(), 2) + " mm on the device: " + through(run)));
+                "of a wall of " + number(run.wallMm(), 2) + " mm on the device: " + through(run),
+                notes.depth()));
         lines.add(new Line(
                 "char index",
                 number(run.charIndex(), 2),
-                run.chars() ? "CHARS: charring starts at 1" : "below 1, where charring starts"));
+                run.chars() ? "CHARS: charring starts at 1" : "below 1, where charring starts",
+                notes.charring()));
         lines.add(new Line(
                 "perforation index",
                 number(run.perforationIndex(), 2),
                 (perforates(point) ? "FEARED: from " : "below ")
-                        + number(point.limits().mostPerforationIndex(), 2) + ", where perforation is feared"));
+                        + number(point.limits().mostPerforationIndex(), 2) + ", where perforation is feared",
+                notes.perforation()));
         lines.add(warmth(
-                "nerve", point.slice().nerveGapMm(), run.nerve(), point.limits().nerve()));
+                "nerve", point.slice().nerveGapMm(), run.nerve(), point.limits().nerve(), notes));
         lines.add(warmth(
-                "skin", point.slice().skinGapMm(), run.skin(), point.limits().skin()));
+                "skin", point.slice().skinGapMm(), run.skin(), point.limits().skin(), notes));
         return lines;
     }
 
-    private static Line coat(String name, double atOnceShare, double laterShare) {
+    private static Line coat(String name, double atOnceShare, double laterShare, PointNotes notes) {
         String means = atOnceShare >= THROUGH
                 ? "all of it dies at once"
                 : laterShare >= THROUGH ? "all of it dies, part of it later" : "PART OF IT LIVES";
         return new Line(
-                name + " dead", percent(atOnceShare) + " at once, " + percent(laterShare) + " at once or later", means);
+                name + " dead",
+                percent(atOnceShare) + " at once, " + percent(laterShare) + " at once or later",
+                means,
+                notes.coat(name));
     }
 
     private static String through(HeatRun run) {
@@ -90,9 +101,10 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
     }
 
     private static Line warmth(
-            String what, OptionalDouble gapMm, Optional<WarmedPoint> warmed, HeatLimits.Warmth line) {
+            String what, OptionalDouble gapMm, Optional<WarmedPoint> warmed, HeatLimits.Warmth line, PointNotes notes) {
         if (gapMm.isEmpty() || warmed.isEmpty()) {
-            return new Line(what, "not recorded", "the gap is not recorded; that does not mean safe");
+            return new Line(
+                    what, "not recorded", "the gap is not recorded; that does not mean safe", notes.warmth(what));
         }
         String lines = number(line.redPeakC(), 1) + " °C or " + number(line.redCem43Min(), 1)
                 + " equivalent minutes at 43 °C, " + number(gapMm.getAsDouble(), 1)
@@ -101,7 +113,8 @@ public record PointView(String setting, String verdict, List<Line> lines, List<S
                 what,
                 number(warmed.get().peakC(), 1) + " °C at its warmest, "
                         + number(warmed.get().cem43Min(), 1) + " equivalent minutes at 43 °C",
-                (line.accepts(warmed.get()) ? "below the red line, " : "TOO WARM: past the red line, ") + lines);
+                (line.accepts(warmed.get()) ? "below the red line, " : "TOO WARM: past the red line, ") + lines,
+                notes.warmth(what));
     }
 
     private static String verdict(WindowPoint point) {

@@ -16,7 +16,7 @@ import org.tunica.wording.SegmentWords;
  *
  * @param ref name of the segment
  * @param title side in full, vein and level
- * @param numbers computed from the scan
+ * @param numbers computed from the scan, each with its help
  * @param strip the wall to scale as SVG, empty when there is no wall to draw
  * @param stripTable the same as a table, its head first
  * @param ranked options best first
@@ -28,14 +28,17 @@ import org.tunica.wording.SegmentWords;
 public record SegmentView(
         String ref,
         String title,
-        String numbers,
+        List<NumberView> numbers,
         String strip,
         List<List<String>> stripTable,
         List<OptionView> ranked,
         List<Others> others,
-        List<String> nearMisses,
+        List<NearMiss> nearMisses,
         List<String> firmness,
         List<String> hardCase) {
+    /** What little difference would change how a technique stands, with the help to the limit it is near. */
+    public record NearMiss(String says, List<NumberNote> notes) {}
+
     /** Options that are not ranked, under one heading. */
     public record Others(String heading, List<OptionView> options) {}
 
@@ -44,13 +47,15 @@ public record SegmentView(
         return new SegmentView(
                 advice.ref(),
                 SegmentWords.title(advice),
-                SegmentWords.numbers(advice.derived()),
+                SegmentNotes.of(advice.derived(), knowledge),
                 strip.rows().isEmpty() ? "" : strip.svg(knowledge),
                 strip.table(),
                 ranked(advice, knowledge),
                 others(advice, knowledge),
                 advice.nearMisses().stream()
-                        .map(miss -> SegmentWords.nearMiss(miss, knowledge))
+                        .map(miss -> new NearMiss(
+                                SegmentWords.nearMiss(miss, knowledge),
+                                NumberNote.of(List.of(miss.limit()), knowledge)))
                         .toList(),
                 firmness(advice, knowledge),
                 advice.hardCase().stream().map(ReasonWords::line).toList());

@@ -1,5 +1,6 @@
 package org.tunica.pages;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -12,8 +13,16 @@ import java.util.OptionalDouble;
  * @param taken share of the limit; absent without one
  * @param origin where the limit comes from and how it stands
  * @param warning empty where nothing needs one
+ * @param notes help to the limit; none where none is set
  */
-public record ShareBar(String says, String amount, String limit, OptionalDouble taken, String origin, String warning) {
+public record ShareBar(
+        String says,
+        String amount,
+        String limit,
+        OptionalDouble taken,
+        String origin,
+        String warning,
+        List<NumberNote> notes) {
     private static final int WIDE = 240;
     private static final int LIMIT_AT = 200;
     private static final int HIGH = 18;

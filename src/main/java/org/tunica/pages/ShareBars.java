@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tunica.casefile.UcumWords;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.Quantity;
@@ -48,7 +49,8 @@ final class ShareBars {
                     "together one whole",
                     taken(total),
                     origin(total.limitId().orElse("")),
-                    total.warning().orElse(""));
+                    total.warning().orElse(""),
+                    notes(total.limitId().orElse("")));
         }
         String unit = UcumWords.behind(total.unit());
         return new ShareBar(
@@ -59,7 +61,8 @@ final class ShareBars {
                         : "no limit recorded",
                 taken(total),
                 total.limitId().map(this::origin).orElse(""),
-                total.warning().orElse(""));
+                total.warning().orElse(""),
+                notes(total.limitId().orElse("")));
     }
 
     private static OptionalDouble taken(SessionPlan.Total total) {
@@ -98,7 +101,8 @@ final class ShareBars {
                 "at most " + SettingWords.plain(most),
                 OptionalDouble.of(kinds.size() / most),
                 origin(GENERATORS),
-                "");
+                "",
+                notes(GENERATORS));
     }
 
     private ShareBar turns() {
@@ -115,14 +119,21 @@ final class ShareBars {
                 "no limit set; each costs time",
                 OptionalDouble.empty(),
                 "",
-                "");
+                "",
+                List.of());
     }
 
     private String origin(String ids) {
-        return Arrays.stream(ids.split(", "))
-                .filter(id -> !id.isEmpty())
-                .map(this::one)
-                .collect(Collectors.joining("; "));
+        return each(ids).map(this::one).collect(Collectors.joining("; "));
+    }
+
+    /** What a case itself records has no help: it is what somebody there said. */
+    private List<NumberNote> notes(String ids) {
+        return NumberNote.of(each(ids).filter(id -> !id.startsWith(OF_THE_CASE)).toList(), knowledge);
+    }
+
+    private static Stream<String> each(String ids) {
+        return Arrays.stream(ids.split(", ")).filter(id -> !id.isEmpty());
     }
 
     private String one(String id) {

@@ -7,7 +7,9 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -142,11 +144,16 @@ public final class WatchDesk {
     }
 
     private List<Answered> answered(Stretches stretches) {
-        return feedback(kept -> !kept.feedback().outcomeAt().isBefore(stretches.turn())
+        Map<String, FeedbackBook.Kept> last = new LinkedHashMap<>();
+        feedback(kept -> !kept.feedback().outcomeAt().isBefore(stretches.turn())
                         && kept.feedback().outcomeAt().isBefore(stretches.to()))
-                .stream()
-                .map(this::answered)
-                .toList();
+                .forEach(kept -> last.merge(kept.feedback().card(), kept, WatchDesk::later));
+        return last.values().stream().map(this::answered).toList();
+    }
+
+    /** Whoever answers a card again has changed their mind, and the last word counts; of two at one moment the one kept last. */
+    private static FeedbackBook.Kept later(FeedbackBook.Kept keptLast, FeedbackBook.Kept keptBefore) {
+        return keptBefore.feedback().outcomeAt().isAfter(keptLast.feedback().outcomeAt()) ? keptBefore : keptLast;
     }
 
     /** Why a card was set aside, as its report says: a code, or that there were words of their own, never the words. */

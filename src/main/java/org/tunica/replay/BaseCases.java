@@ -4,20 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.tunica.casefile.CaseFile;
-import org.tunica.pastcases.CaseBase;
 import org.tunica.pastcases.CaseLine;
 
-/** The released past cases of a case base, read line by line. */
+/** Released past cases, read line by line. */
 final class BaseCases extends ReplayedCases {
-    private final CaseBase base;
+    private final String says;
+    private final PastLines lines;
 
-    BaseCases(CaseBase base) {
-        this.base = base;
+    BaseCases(String says, PastLines lines) {
+        this.says = says;
+        this.lines = lines;
     }
 
     @Override
     String says() {
-        return "the released past cases of a case base";
+        return says;
     }
 
     @Override
@@ -28,7 +29,7 @@ final class BaseCases extends ReplayedCases {
     @Override
     int each(int firstNumber, Consumer<Batch> taker) {
         Gathering gathering = new Gathering(firstNumber, taker);
-        base.eachLine(gathering::line, gathering::at);
+        lines.eachLine(gathering::line, gathering::at);
         gathering.flush();
         return gathering.number - firstNumber;
     }

@@ -18,6 +18,16 @@ interface BatchStore {
     /** The result of a batch of the same cases, if it is there whole. */
     Optional<BatchResult> find(int batch, String cases);
 
+    /** Whether this program is to do a batch that is not there; if not, another program is at it or just finished it. */
+    default boolean take(int batch, String cases) {
+        return true;
+    }
+
     /** Keeps a result. */
     void keep(BatchResult result);
+
+    /** Whether other programs work at the same batches. */
+    default boolean shared() {
+        return false;
+    }
 }

@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
@@ -17,11 +18,13 @@ import org.tunica.physics.HeatQuestion;
 
 /**
  * Runs two releases over many cases on several threads. Batches are added up in their order, so the result does not depend
- * on the threads; only a few wait at a time, so the memory does not grow with the cases.
+ * on the threads; only a few wait at a time, so the memory does not grow with the cases. Where other programs work at the same
+ * replay, each first does what nobody is at, from the first batch to the last, and then adds up what all of them did.
  */
 public final class Replay {
     private static final int WAITING_PER_THREAD = 3;
     private static final int MOST_FAULTS = 200;
+    private static final int LOOKS_EVERY_MS = 200;
 
     private final TwoReleases releases;
     private final List<ReplayedCases> cases;
@@ -55,11 +58,7 @@ public final class Replay {
                 after.name().digest(),
                 String.join("; ", cases.stream().map(ReplayedCases::says).toList()));
         return new Replay(
-                new TwoReleases(before, after),
-                cases,
-                request.work().map(work -> work.batches(name, toLine::apply)).orElse(BatchStore.NONE),
-                request.threads(),
-                toLine);
+                new TwoReleases(before, after), cases, request.batches(name, toLine), request.threads(), toLine);
     }
 
     /**
@@ -84,6 +83,10 @@ public final class Replay {
     public ReplayResult run(CaseProgress progress) {
         Run run = new Run(progress);
         try {
+            if (store.shared()) {
+                ReplayedCases.each(cases, run::help);
+                run.finish();
+            }
             ReplayedCases.each(cases, run::take);
             run.finish();
         } catch (FaultyInput e) {
@@ -114,7 +117,7 @@ public final class Replay {
             this.progress = progress;
         }
 
-        private record Waiting(Batch batch, Future<BatchWork.Outcome> outcome) {}
+        private record Waiting(Batch batch, Future<Optional<BatchWork.Outcome>> outcome) {}
 
         private static Thread daemon(Runnable task) {
             Thread thread = new Thread(task, "replay");
@@ -123,17 +126,41 @@ public final class Replay {
         }
 
         void take(Batch batch) {
-            waiting.add(new Waiting(batch, workers.submit(() -> outcome(batch))));
+            await(new Waiting(batch, workers.submit(() -> Optional.of(outcome(batch)))));
+        }
+
+        /** Does a batch nobody is at; what came of it is added up later. */
+        void help(Batch batch) {
+            await(new Waiting(batch, workers.submit(() -> {
+                if (store.take(batch.number(), batch.digest())) {
+                    done(batch);
+                }
+                return Optional.empty();
+            })));
+        }
+
+        private void await(Waiting one) {
+            waiting.add(one);
             if (waiting.size() >= WAITING_PER_THREAD * threads) {
                 next();
             }
         }
 
-        private BatchWork.Outcome outcome(Batch batch) {
-            Optional<BatchResult> known = store.find(batch.number(), batch.digest());
-            if (known.isPresent()) {
-                return new BatchWork.Outcome(known.get(), List.of());
+        /** What became of a batch, by whichever program. */
+        private BatchWork.Outcome outcome(Batch batch) throws InterruptedException {
+            while (true) {
+                Optional<BatchResult> known = store.find(batch.number(), batch.digest());
+                if (known.isPresent()) {
+                    return new BatchWork.Outcome(known.get(), List.of());
+                }
+                if (store.take(batch.number(), batch.digest())) {
+                    return done(batch);
+                }
+                TimeUnit.MILLISECONDS.sleep(LOOKS_EVERY_MS);
             }
+        }
+
+        private BatchWork.Outcome done(Batch batch) {
             BatchWork.Outcome outcome = work.of(batch);
             if (outcome.faults().isEmpty()) {
                 store.keep(outcome.result());
@@ -145,13 +172,15 @@ public final class Replay {
             while (!waiting.isEmpty()) {
                 next();
             }
+            casesDone = 0;
         }
 
         private void next() {
             Waiting first = waiting.remove();
-            BatchWork.Outcome outcome = awaited(first.outcome());
-            sum.add(outcome.result());
-            faults.addAll(outcome.faults());
+            awaited(first.outcome()).ifPresent(outcome -> {
+                sum.add(outcome.result());
+                faults.addAll(outcome.faults());
+            });
             casesDone += first.batch().cases().size();
             progress.at(first.batch().done(), first.batch().all(), casesDone);
             if (faults.size() >= MOST_FAULTS) {
@@ -159,7 +188,7 @@ public final class Replay {
             }
         }
 
-        private static BatchWork.Outcome awaited(Future<BatchWork.Outcome> outcome) {
+        private static Optional<BatchWork.Outcome> awaited(Future<Optional<BatchWork.Outcome>> outcome) {
             try {
                 return outcome.get();
             } catch (InterruptedException e) {

@@ -45,6 +45,11 @@ interface Place {
         return Optional.empty();
     }
 
+    /** Whether several servers may be over it at once. */
+    default boolean shared() {
+        return false;
+    }
+
     /** Opens it; a folder is made when it is not there. */
     Connections connect();
 }

@@ -20,6 +20,11 @@ record PostgresPlace(String url) implements Place {
     }
 
     @Override
+    public boolean shared() {
+        return true;
+    }
+
+    @Override
     public Connections connect() {
         PGSimpleDataSource source = new PGSimpleDataSource();
         try {

@@ -9,10 +9,12 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
 
 /** Everything that is kept, in one place. Safe for several threads; close it at the end. */
 public final class Store implements AutoCloseable {
     private final Place place;
+    private final Optional<Path> beside;
     private final Connections connections;
     private final String schema;
     private final Clock clock;
@@ -26,9 +28,12 @@ public final class Store implements AutoCloseable {
     private final ChangeShelf changes;
     private final ReleaseShelf releases;
     private final AuditTrail audit;
+    private final SeenBook seen;
+    private final PartBook parts;
 
-    private Store(Place place, Connections connections, String schema, Clock clock) {
+    private Store(Place place, Optional<Path> beside, Connections connections, String schema, Clock clock) {
         this.place = place;
+        this.beside = beside;
         this.connections = connections;
         this.schema = schema;
         this.clock = clock;
@@ -49,6 +54,8 @@ public final class Store implements AutoCloseable {
                 shelf(Table.RELEASE_SIGNATURES, sql),
                 shelf(Table.SHADOW_RUNS, sql));
         this.audit = new SqlAuditTrail(connections, sql, pen);
+        this.parts = new SqlPartBook(connections.place(), sql);
+        this.seen = new SqlSeenBook(connections.place(), sql, clock);
     }
 
     private Shelf shelf(Table table, JdbcClient sql) {
@@ -68,6 +75,19 @@ public final class Store implements AutoCloseable {
     }
 
     /**
+     * The same with a folder for what is kept beside a database, such as working copies of rules.
+     *
+     * @throws org.tunica.casefile.FaultyInput also when the data are in a folder, for that one is it already
+     */
+    public static Store open(String place, Path beside, Clock clock) {
+        Place named = Place.named(place);
+        if (named.ownFolder().isPresent()) {
+            throw Place.fault(named.shown(), "is a folder, and what is kept beside the data is kept there");
+        }
+        return open(named, Optional.of(beside.toAbsolutePath().normalize()), clock);
+    }
+
+    /**
      * The same for a store that must be there already.
      *
      * @throws org.tunica.casefile.FaultyInput also when there is none
@@ -81,9 +101,13 @@ public final class Store implements AutoCloseable {
     }
 
     static Store open(Place place, Clock clock) {
+        return open(place, Optional.empty(), clock);
+    }
+
+    private static Store open(Place place, Optional<Path> beside, Clock clock) {
         Connections connections = connected(place);
         try {
-            return new Store(place, connections, Migrations.run(place.shown(), connections.pool()), clock);
+            return new Store(place, beside, connections, Migrations.run(place.shown(), connections.pool()), clock);
         } catch (RuntimeException e) {
             connections.close();
             throw e;
@@ -156,9 +180,27 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    /** The folder everything is in, when it is in one; what is kept beside belongs there, and is no part of a backup. */
+    /** The folder for what is kept beside the data and is no part of a backup: their own, or the one that was named for it. */
     public Optional<Path> folder() {
-        return place.ownFolder();
+        return place.ownFolder().or(() -> beside);
+    }
+
+    /** Tokens that were used at any server over this store; empty where one program alone serves from it. */
+    public Optional<SeenBook> seenTokens() {
+        return place.shared() ? Optional.of(seen) : Optional.empty();
+    }
+
+    /** Parts of long work that programs over this store share; empty where one program alone works with it. */
+    public Optional<PartBook> parts() {
+        return place.shared() ? Optional.of(parts) : Optional.empty();
+    }
+
+    /**
+     * Sessions of people, so that whoever signed in at one server is known at all of them; empty where one program alone
+     * serves from this store. Whoever takes it starts and ends its cleaning.
+     */
+    public Optional<JdbcIndexedSessionRepository> sessions() {
+        return place.shared() ? Optional.of(SqlSessions.of(connections)) : Optional.empty();
     }
 
     /** The cases. */

@@ -1,6 +1,8 @@
 package org.tunica.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.net.URI;
 import java.time.Clock;
 import org.springframework.beans.factory.ObjectProvider;
@@ -17,8 +19,10 @@ import org.springframework.security.config.annotation.web.configurers.AbstractHt
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
 import org.springframework.security.config.annotation.web.configurers.RequestCacheConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.oauth2.client.oidc.web.logout.OidcClientInitiatedLogoutSuccessHandler;
 import org.springframework.security.oauth2.client.registration.ClientRegistrationRepository;
+import org.springframework.security.web.DefaultRedirectStrategy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.RequestAuthorizationContext;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
@@ -117,19 +121,25 @@ class AccessRules {
                 AuthorityAuthorizationManager.hasAuthority(Role.ADMINISTRATOR.word()));
     }
 
+    /** Nothing of why is kept in the session: what was typed would be kept with it. */
+    private static void refused(HttpServletRequest request, HttpServletResponse response, AuthenticationException why)
+            throws IOException {
+        new DefaultRedirectStrategy().sendRedirect(request, response, "/sign-in?refused");
+    }
+
     private static void passwords(HttpSecurity http) {
         http.formLogin(form -> form.loginPage("/sign-in")
                 .usernameParameter("name")
                 .passwordParameter("password")
                 .defaultSuccessUrl("/", true)
-                .failureUrl("/sign-in?refused"));
+                .failureHandler(AccessRules::refused));
     }
 
     private static void hospital(HttpSecurity http, HospitalSignIn signIn) {
         http.oauth2Login(login -> login.loginPage("/sign-in")
                 .userInfoEndpoint(person -> person.oidcUserService(signIn))
                 .defaultSuccessUrl("/", true)
-                .failureUrl("/sign-in?refused"));
+                .failureHandler(AccessRules::refused));
     }
 
     private static OidcClientInitiatedLogoutSuccessHandler leavingHospital(

@@ -28,16 +28,24 @@ final class BootSettings {
                 "server.servlet.session.tracking-modes",
                 "cookie",
                 "server.servlet.session.cookie.name",
-                secure ? "__Host-tunica" : "tunica",
+                cookieName(settings),
                 "server.servlet.session.cookie.path",
                 "/",
                 "server.servlet.session.cookie.http-only",
                 true,
                 "server.servlet.session.cookie.secure",
                 secure,
-                // coming back from the hospital's page is a visit from elsewhere
                 "server.servlet.session.cookie.same-site",
-                settings.hospital().isPresent() ? "lax" : "strict");
+                sameSite(settings));
+    }
+
+    static String cookieName(ServerSettings settings) {
+        return settings.protection().given() ? "__Host-tunica" : "tunica";
+    }
+
+    /** Coming back from the hospital's page is a visit from elsewhere. */
+    static String sameSite(ServerSettings settings) {
+        return settings.hospital().isPresent() ? "lax" : "strict";
     }
 
     private static Map<String, Object> proxies(Protection protection) {

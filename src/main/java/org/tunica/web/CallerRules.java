@@ -18,9 +18,11 @@ import org.springframework.security.web.authentication.logout.LogoutFilter;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 import org.tunica.Tunica;
 import org.tunica.callers.SeenInMemory;
+import org.tunica.callers.SeenTokens;
 import org.tunica.callers.TokenCheck;
 import org.tunica.fhir.FhirTranslator;
 import org.tunica.fhir.Site;
+import org.tunica.store.Store;
 
 /** What record systems are offered, and who of them is let in. */
 @Configuration(proxyBeanMethods = false)
@@ -60,7 +62,7 @@ class CallerRules {
     /** Calls of record systems: a token each, no session, no cookie; what the server can do is told to everyone. */
     @Bean
     @Order(1)
-    SecurityFilterChain recordSystems(HttpSecurity http, ServerSettings settings, Clock clock) {
+    SecurityFilterChain recordSystems(HttpSecurity http, ServerSettings settings, Store store, Clock clock) {
         RecordSystems known = settings.recordSystems();
         return http.securityMatcher("/cds-services", "/cds-services/**", "/fhir", "/fhir/**")
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
@@ -68,7 +70,9 @@ class CallerRules {
                 .headers(headers -> headers.contentSecurityPolicy(
                         policy -> policy.policyDirectives("default-src 'none'; frame-ancestors 'none'")))
                 .addFilterBefore(Origins.filter(known.origins()), LogoutFilter.class)
-                .addFilterBefore(signIn(known, settings.limits(), clock), AnonymousAuthenticationFilter.class)
+                .addFilterBefore(
+                        signIn(known, settings.limits(), seen(store, clock), clock),
+                        AnonymousAuthenticationFilter.class)
                 .authorizeHttpRequests(requests -> requests.requestMatchers(
                                 HttpMethod.GET, "/fhir/metadata", "/fhir/OperationDefinition/*")
                         .permitAll()
@@ -83,12 +87,16 @@ class CallerRules {
                 .build();
     }
 
-    private static Filter signIn(RecordSystems known, Limits limits, Clock clock) {
+    /** A token passes once at all servers over one database. */
+    private static SeenTokens seen(Store store, Clock clock) {
+        return store.seenTokens().<SeenTokens>map(book -> book::firstTime).orElseGet(() -> new SeenInMemory(clock));
+    }
+
+    private static Filter signIn(RecordSystems known, Limits limits, SeenTokens seen, Clock clock) {
         if (known.calls() == RecordSystems.Calls.UNSIGNED_FOR_TESTS) {
             return new UnsignedCalls();
         }
-        TokenCheck tokens = new TokenCheck(
-                known.callers(), clock, known.clockSkew(), known.longestTokenLife(), new SeenInMemory(clock));
+        TokenCheck tokens = new TokenCheck(known.callers(), clock, known.clockSkew(), known.longestTokenLife(), seen);
         return new SignedCalls(tokens, known.baseAddress(), new Rates(limits.perCallerPerMinute(), clock));
     }
 }

@@ -6,6 +6,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.annotation.PropertySource;
 import org.tunica.couch.CouchConfiguration;
+import org.tunica.frame.OpenCases;
 import org.tunica.frame.PageRefusals;
 import org.tunica.frame.Pages;
 import org.tunica.meeting.MeetingConfiguration;
@@ -31,6 +32,7 @@ import org.tunica.office.OfficeConfiguration;
     GovernanceController.class,
     HookController.class,
     OfficeConfiguration.class,
+    OpenCases.class,
     PageController.class,
     PageRefusals.class,
     Pages.class,

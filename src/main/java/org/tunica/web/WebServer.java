@@ -47,6 +47,7 @@ public final class WebServer implements AutoCloseable {
             context.registerBean(ServerSettings.class, () -> settings);
             context.registerBean(Clock.class, () -> clock);
             doors(context, settings);
+            store.sessions().ifPresent(sessions -> SharedSessions.in(sessions, settings, context));
         };
         SpringApplicationBuilder server = new SpringApplicationBuilder(WebConfiguration.class)
                 .bannerMode(Banner.Mode.OFF)

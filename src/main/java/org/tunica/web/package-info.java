@@ -12,9 +12,11 @@
  *   <li>Advice and plans of which nothing is kept need no sign-in where the settings say so, or where the server keeps
  *       nothing; then for programs on this machine alone, never for a page in a browser.
  *   <li>Without TLS or a trusted proxy it listens on loopback alone; it answers only under names that are its own.
- *   <li>Sessions live in the process. Each request looks up the user anew, so that roles taken away are gone at once, on
- *       every server of the same store; several servers behind one address need a balancer that keeps a session with one.
- *       Somebody of the hospital keeps the roles of the sign-in until the session ends.
+ *   <li>Sessions live in the process, or in the database where the store is one that several servers share; then so do the
+ *       tokens that were seen, and a request may go to any server. Locks after wrong passwords stand with the user, so they
+ *       hold everywhere; rates are counted by each server for itself, so two let through twice as many. The link of the first
+ *       start opens at the server that printed it. Each request looks up the user anew, so that roles taken away are gone at once, on
+ *       every server of the same store. Somebody of the hospital keeps the roles of the sign-in until the session ends.
  *   <li>A change says what it saw ({@code If-Match}); every look at a case is a row of the audit trail.
  *   <li>A note bears the number of its record of delivery. It is kept as the page people read; the PDF is made from it.
  *   <li>The log is one JSON object a line and quotes nothing that was sent: {@link org.tunica.web.LogLines}. It tells the

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.tunica.casefile.Limb;
+import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.plan.NearMissAdvice;
 import org.tunica.plan.OptionAdvice;
@@ -20,9 +22,14 @@ public final class SegmentWords {
 
     /** The segment by name, its side in full and in capitals. */
     public static String title(SegmentAdvice segment) {
-        return segment.ref() + ": " + segment.side().word().toUpperCase(Locale.ROOT) + " leg, "
-                + segment.vein().word().replace('-', ' ') + ", "
-                + segment.level().word().replace('-', ' ');
+        return title(segment.ref(), segment.side(), segment.vein(), segment.level());
+    }
+
+    /** The same of a segment wherever it comes from. */
+    public static String title(String ref, Limb.Side side, Segment.Vein vein, Segment.Level level) {
+        return ref + ": " + side.word().toUpperCase(Locale.ROOT) + " leg, "
+                + vein.word().replace('-', ' ') + ", "
+                + level.word().replace('-', ' ');
     }
 
     /** The numbers computed for it; what is not known says so. */

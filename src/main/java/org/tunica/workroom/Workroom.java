@@ -102,8 +102,8 @@ public final class Workroom {
     public synchronized Draft begin(String author, NewRecord first, SortedMap<String, String> scenarios) {
         Path folder = folder().orElseThrow(() -> fault(
                 "folder",
-                "the data are in a database, and a working copy needs a folder; begin the change at the"
-                        + " command line, in a folder of your own"));
+                "the data are in a database, and a working copy needs a folder, which this server was not given; begin the"
+                        + " change at the command line, in a folder of your own"));
         ChangeDesk.Start start = desk.start();
         String number = free(folder, start);
         return begun(start, number, author, first, scenarios, folder.resolve(number));

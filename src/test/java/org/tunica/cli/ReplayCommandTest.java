@@ -9,12 +9,14 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tunica.CaseTree;
 import org.tunica.knowledge.Bundle;
 import org.tunica.plan.Advice;
+import org.tunica.store.Store;
 
 class ReplayCommandTest {
     private static final int DEMO = CaseTree.demoFiles().size();
@@ -102,7 +104,7 @@ class ReplayCommandTest {
     void cases_mustBeSaid() {
         replay();
         assertEquals(2, code);
-        assertTrue(err.contains("Say which cases: --cases, --invented or --demo"), err);
+        assertTrue(err.contains("Say which cases: --cases, --kept, --invented or --demo"), err);
     }
 
     @Test
@@ -118,5 +120,13 @@ class ReplayCommandTest {
         run("replay", "--draft", folder.resolve("none").toString(), "--demo");
         assertEquals(2, code);
         assertTrue(err.contains("there is no such folder or archive"), err);
+    }
+
+    @Test
+    void aFolder_cannotBeShared() {
+        Store.open(folder.toString(), Clock.systemUTC()).close();
+        replay("--demo", "--shared", folder.toString());
+        assertEquals(2, code);
+        assertTrue(err.contains("--shared: a folder is for one program"), err);
     }
 }

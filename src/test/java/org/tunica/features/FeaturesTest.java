@@ -18,5 +18,5 @@ import org.junit.platform.suite.api.Suite;
 @ConfigurationParameter(key = PLUGIN_PROPERTY_NAME, value = "html:target/features.html")
 public class FeaturesTest {
     /** What the other folders tell of has runners and steps of its own. */
-    public static final String ABOUT_A_CASE = "not @plugin and not @governance";
+    public static final String ABOUT_A_CASE = "not @plugin and not @governance and not @pages";
 }

@@ -63,12 +63,12 @@ class PlanViewTest {
 
     @Test
     void whatPassesItsLimitIsSaidAndDrawnBeyondTheLine() {
-        ShareBar over = new ShareBar("foam", "12 mL", "at most 10 mL", OptionalDouble.of(1.2), "", "");
+        ShareBar over = new ShareBar("foam", "12 mL", "at most 10 mL", OptionalDouble.of(1.2), "", "", List.of());
         assertEquals("120 % of the most: ABOVE IT", over.full());
-        ShareBar full = new ShareBar("foam", "10 mL", "at most 10 mL", OptionalDouble.of(1), "", "");
+        ShareBar full = new ShareBar("foam", "10 mL", "at most 10 mL", OptionalDouble.of(1), "", "", List.of());
         assertEquals("100 % of the most", full.full());
         assertTrue(over.svg().length() > full.svg().length());
-        assertEquals("", new ShareBar("time", "90 min", "", OptionalDouble.empty(), "", "").svg());
+        assertEquals("", new ShareBar("time", "90 min", "", OptionalDouble.empty(), "", "", List.of()).svg());
         assertEquals(
                 List.of(),
                 List.of(over, full).stream()

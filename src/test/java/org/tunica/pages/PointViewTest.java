@@ -25,7 +25,8 @@ class PointViewTest {
     }
 
     private static PointView view(CaseFile caseFile, String technique, double powerW, double pullbackSPerCm) {
-        return PointView.of(TUNICA.heat().point(caseFile, "L1", technique, powerW, pullbackSPerCm), COATS);
+        return PointView.of(
+                TUNICA.heat().point(caseFile, "L1", technique, powerW, pullbackSPerCm), COATS, TUNICA.knowledge());
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -21,7 +22,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Somebody at a browser: keeps cookies, fills in forms, follows nothing by itself. */
-final class Browser {
+public final class Browser {
     private static final Pattern FORM_TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
     private static final Pattern JSON_TOKEN = Pattern.compile("\"csrfToken\":\"([^\"]+)\"");
 
@@ -39,12 +40,12 @@ final class Browser {
                 .build();
     }
 
-    HttpResponse<String> get(String path) throws Exception {
+    public HttpResponse<String> get(String path) throws Exception {
         return send(at(path).GET());
     }
 
     /** The advice page once everything on it is computed; the server itself makes each look wait a moment. */
-    String whole(String path) throws Exception {
+    public String whole(String path) throws Exception {
         String page = get(path).body();
         for (int looks = 0; looks < 600 && page.contains(IN_PART); looks++) {
             page = get(path).body();
@@ -61,7 +62,7 @@ final class Browser {
         return client.send(request.build(), BodyHandlers.ofString());
     }
 
-    HttpResponse<byte[]> bytes(String path) throws Exception {
+    public HttpResponse<byte[]> bytes(String path) throws Exception {
         return client.send(at(path).build(), BodyHandlers.ofByteArray());
     }
 
@@ -77,11 +78,26 @@ final class Browser {
         return form(action, token.group(1), fields);
     }
 
+    /** Sends fields as they were read from a form, each with every value it has. */
+    public HttpResponse<String> send(String action, Map<String, List<String>> fields) throws Exception {
+        return posted(
+                action,
+                fields.entrySet().stream()
+                        .flatMap(field ->
+                                field.getValue().stream().map(value -> encoded(field.getKey()) + "=" + encoded(value)))
+                        .collect(Collectors.joining("&")));
+    }
+
     HttpResponse<String> form(String action, String token, Map<String, String> fields) throws Exception {
-        String body = fields.entrySet().stream()
-                        .map(field -> field.getKey() + "=" + encoded(field.getValue()))
-                        .collect(Collectors.joining("&"))
-                + "&_csrf=" + encoded(token);
+        return posted(
+                action,
+                fields.entrySet().stream()
+                                .map(field -> field.getKey() + "=" + encoded(field.getValue()))
+                                .collect(Collectors.joining("&"))
+                        + "&_csrf=" + encoded(token));
+    }
+
+    private HttpResponse<String> posted(String action, String body) throws Exception {
         return send(at(action)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(BodyPublishers.ofString(body)));

@@ -3,8 +3,10 @@ package org.tunica.web;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.tunica.CaseTree;
 import org.tunica.Tunica;
@@ -15,7 +17,7 @@ import org.tunica.store.Store;
 import org.tunica.store.User;
 
 /** A running server of an invented clinic, with users of every role. */
-final class Clinic implements AutoCloseable {
+public final class Clinic implements AutoCloseable {
     static final String PASSWORD = "seven quiet herons";
 
     /** Cheap hashes: a test signs in often. */
@@ -31,21 +33,26 @@ final class Clinic implements AutoCloseable {
     private static final String HASH = new PasswordHashing(4).of(PASSWORD);
     private static final Actor SETTING_UP = new Actor("command-line");
 
-    final MovableClock clock = new MovableClock();
-    final Store store;
+    public final MovableClock clock = new MovableClock();
+    public final Store store;
     final WebServer server;
 
-    private Clinic(String place, UnaryOperator<ServerSettings> settings) {
-        this.store = Store.open(place, clock);
+    private Clinic(Function<Clock, Store> opening, UnaryOperator<ServerSettings> settings) {
+        this.store = opening.apply(clock);
         this.server = WebServer.start(Tunica.shipped(), store, settings.apply(usual()), clock);
     }
 
-    static Clinic open(Path folder) {
+    public static Clinic open(Path folder) {
         return at(folder.toString(), settings -> settings);
     }
 
-    static Clinic at(String place, UnaryOperator<ServerSettings> settings) {
-        return new Clinic(place, settings);
+    public static Clinic at(String place, UnaryOperator<ServerSettings> settings) {
+        return new Clinic(clock -> Store.open(place, clock), settings);
+    }
+
+    /** One whose data are in a database, with a folder for what is kept beside them. */
+    public static Clinic at(String place, Path beside) {
+        return new Clinic(clock -> Store.open(place, beside, clock), settings -> settings);
     }
 
     static ServerSettings usual() {
@@ -53,12 +60,12 @@ final class Clinic implements AutoCloseable {
     }
 
     /** A user of this name with {@link #PASSWORD}. */
-    User user(String name, Role... roles) {
+    public User user(String name, Role... roles) {
         return store.users().save(SETTING_UP, User.fresh(name, Set.of(roles), HASH));
     }
 
     /** Keeps a demo case under another name, as somebody who is none of the users. */
-    void keep(String caseRef, String demo) {
+    public void keep(String caseRef, String demo) {
         keep(new Actor("robin"), caseRef, demo, Cases.NONE);
     }
 
@@ -68,7 +75,7 @@ final class Clinic implements AutoCloseable {
     }
 
     /** A browser that has signed in as somebody. */
-    Browser signedIn(String name) throws Exception {
+    public Browser signedIn(String name) throws Exception {
         Browser browser = browser();
         browser.signIn(name, PASSWORD);
         return browser;

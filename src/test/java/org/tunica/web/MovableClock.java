@@ -7,10 +7,10 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 
 /** A clock that stands until a test moves it. */
-final class MovableClock extends Clock {
+public final class MovableClock extends Clock {
     private volatile Instant now = Instant.parse("2026-03-02T08:00:00Z");
 
-    void move(Duration by) {
+    public void move(Duration by) {
         now = now.plus(by);
     }
 

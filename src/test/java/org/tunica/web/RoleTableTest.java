@@ -126,6 +126,7 @@ class RoleTableTest {
                     "POST /api/governance/releases/{version}/signatures",
                     "/api/governance/releases/1.0.0/signatures",
                     SIGNERS),
+            row("GET /governance", "/governance", CLINICAL),
             row("GET /governance/rules", "/governance/rules", CLINICAL),
             row("GET /governance/rules/{id}", "/governance/rules/none", CLINICAL),
             row("GET /governance/due", "/governance/due", CLINICAL),
