@@ -49,3 +49,54 @@ Feature: What does the team that governs the rules find at these pages?
     When the number "heat.skin-gap.min" is opened and set to "6"
     Then it is done
     And the page says "knowledge/limits/distances.yaml"
+
+  Rule: what becomes of a release is said before it is done
+
+    Scenario: an approved release runs beside the one in force before anybody sees what it says
+      Given release 1.0.0 is in force and release 1.1.0 is approved
+      And clara, the clinical lead, is at the pages
+      When the page "/governance/releases/1.1.0" is opened
+      And the way "Let it run as a shadow" is taken
+      Then the page says "Release 1.1.0 is asked silently beside each advice"
+      When "Let it run as a shadow" is pressed
+      Then it is done
+      And the page says "runs as a shadow"
+      When the way "End the shadow" is taken
+      And "End the shadow" is pressed
+      Then it is done
+      And the page does not say "runs as a shadow"
+
+    Scenario: it is planned for a moment, and a moment that is none is refused
+      Given release 1.0.0 is in force and release 1.1.0 is approved
+      And clara, the clinical lead, is at the pages
+      When the page "/governance/releases/1.1.0" is opened
+      And the way "Plan for later" is taken
+      And "From when, UTC" is set to "tomorrow"
+      And "Plan for later" is pressed
+      Then it is refused
+      And the page says "must be a day and a time, UTC"
+      When "From when, UTC" is set to "2026-03-05T06:00"
+      And "Plan for later" is pressed
+      Then it is done
+      And the page says "comes into force at 2026-03-05T06:00:00Z"
+
+    Scenario: what nobody may go back to is retired with a reason
+      Given release 1.0.0 is in force and release 1.1.0 is approved
+      And release 1.2.0 took its place
+      And clara, the clinical lead, is at the pages
+      When the page "/governance/releases/1.0.0" is opened
+      And the way "Retire" is taken
+      Then the page says "Release 1.0.0 can never be gone back to."
+      When "Because" is set to "its gap to the skin was too small"
+      And "Retire" is pressed
+      Then it is done
+      And the page says "Release 1.0.0: retired, superseded by 1.2.0."
+      When the page "/governance/releases/1.2.0/acts/rollback" is opened
+      Then the page says "There is no release before it to go back to"
+      And there is no button "Leave it as it is"
+
+    Scenario: the safety officer puts nothing in force
+      Given release 1.0.0 is in force and release 1.1.0 is approved
+      And stefan, the safety officer, is at the pages
+      When the page "/governance/releases/1.1.0" is opened
+      Then there is no button "Put in force now"

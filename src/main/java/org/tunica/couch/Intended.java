@@ -1,6 +1,5 @@
 package org.tunica.couch;
 
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +9,7 @@ import org.tunica.casefile.Room;
 import org.tunica.casefile.Segment;
 import org.tunica.plan.SettingsAdvice;
 import org.tunica.session.SessionPlan;
+import org.tunica.wording.SettingWords;
 
 /** What a plan intends for one session, in the fields of the form on which is recorded what was done. */
 final class Intended {
@@ -79,12 +79,10 @@ final class Intended {
                 .orElse(OptionalDouble.empty());
     }
 
+    /** As the plan says it: nobody draws up a foam to the microlitre. */
     private static void number(Map<String, String> values, String field, OptionalDouble value) {
         if (value.isPresent()) {
-            BigDecimal exact = BigDecimal.valueOf(value.getAsDouble());
-            values.put(
-                    field,
-                    exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString());
+            values.put(field, SettingWords.plain(value.getAsDouble()));
         }
     }
 }

@@ -8,6 +8,7 @@ import org.tunica.frame.Frame;
  *
  * @param act as its button says it
  * @param action where it is sent
+ * @param may whether it can be done at all
  * @param back the page of the release
  * @param says what will follow, in sentences
  * @param differences what rules and numbers will say otherwise, in English; empty when nothing changes
@@ -20,6 +21,7 @@ public record ConfirmPage(
         Frame frame,
         String act,
         String action,
+        boolean may,
         String back,
         List<String> says,
         List<String> differences,

@@ -30,6 +30,7 @@ record ConfirmView(Pages pages, Desks desks) {
                 pages.frame(act.says() + ": release " + version, request),
                 act.says(),
                 PATH + version + "/" + act.hand().word() + "/" + act.word(),
+                then.isPresent(),
                 PATH + version,
                 says(version, act, now, then),
                 differences(act, now, then),
@@ -61,10 +62,13 @@ record ConfirmView(Pages pages, Desks desks) {
             case REVIEW -> says.add("You tell that release " + version + " was looked at again, and when next.");
             case RETIREMENT -> says.add("Release " + version + " can never be gone back to.");
             case ROLLBACK -> {
-                says.add("Release " + version + " is taken out of force for good.");
-                says.add(then.map(before -> "Release " + before + " is in force again at once.")
-                        .orElse("There is no release before it to go back to, so it cannot be rolled back."));
-                says.add(AGAIN);
+                if (then.isEmpty()) {
+                    says.add("There is no release before it to go back to, so it cannot be rolled back.");
+                } else {
+                    says.add("Release " + version + " is taken out of force for good.");
+                    says.add("Release " + then.get() + " is in force again at once.");
+                    says.add(AGAIN);
+                }
             }
         }
         return says;

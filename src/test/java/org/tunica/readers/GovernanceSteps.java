@@ -3,8 +3,10 @@ package org.tunica.readers;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.cucumber.java.en.Given;
 import io.cucumber.java.en.Then;
 import io.cucumber.java.en.When;
+import java.time.Duration;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -16,6 +18,27 @@ public final class GovernanceSteps {
     /** Steps of somebody of the team at the pages. */
     public GovernanceSteps(Desk desk) {
         this.desk = desk;
+    }
+
+    @Given("release 1.0.0 is in force and release 1.1.0 is approved")
+    public void releases() {
+        House.releases();
+    }
+
+    @Given("release {word} took its place")
+    public void tookItsPlace(String version) {
+        House.releases().approve(version);
+        House.releases().activate(version);
+        House.clinic().clock.move(Duration.ofMinutes(5));
+    }
+
+    @When("the way {string} is taken")
+    public void taken(String words) throws Exception {
+        Matcher way = Pattern.compile(
+                        "<a class=\"button\" href=\"([^\"]+)\">" + Pattern.quote(words) + " \\.\\.\\.</a>")
+                .matcher(desk.page());
+        assertTrue(way.find(), desk::words);
+        desk.opens(way.group(1));
     }
 
     @Then("every boundary of the rule is as its words say")

@@ -5,8 +5,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.tunica.releases.FirstRelease;
 import org.tunica.store.Engine;
 import org.tunica.store.Role;
 import org.tunica.web.Clinic;
@@ -17,6 +20,9 @@ final class House {
 
     private final Path beside;
     private final Clinic clinic;
+
+    @Nullable
+    private FirstRelease releases;
 
     private House() {
         try {
@@ -38,6 +44,16 @@ final class House {
 
     static Clinic clinic() {
         return OPEN.clinic;
+    }
+
+    /** Release 1.0.0 in force and 1.1.0 approved, made when the first scenario asks for them. */
+    static synchronized FirstRelease releases() {
+        if (OPEN.releases == null) {
+            OPEN.releases = FirstRelease.inForce(OPEN.clinic.store, OPEN.clinic.clock);
+            OPEN.clinic.clock.move(Duration.ofHours(1));
+            OPEN.releases.approve("1.1.0");
+        }
+        return OPEN.releases;
     }
 
     private void close() {

@@ -87,6 +87,11 @@ public final class PageSteps {
         desk.says(words);
     }
 
+    @Then("the page does not say {string}")
+    public void doesNotSay(String words) {
+        assertFalse(desk.words().contains(words), desk::words);
+    }
+
     @Then("the page is called {string}")
     public void called(String title) {
         assertTrue(desk.page().contains("<h1>" + title + "</h1>"), desk::words);

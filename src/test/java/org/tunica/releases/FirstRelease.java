@@ -51,22 +51,36 @@ public final class FirstRelease {
             first.hands.put(name, key);
             new KeyDesk(store).add(BY, name, "k1", key.publicKey());
         }
-        ReleaseDesk desk = new ReleaseDesk(store, clock, bundle -> {});
-        desk.keep(BY, first.files());
-        desk.submit(BY, "1.0.0");
-        SigningDesk signing = new SigningDesk(store, clock);
-        signing.sign(first.signature("1.0.0", "rosa", SigningRole.REVIEWER));
-        signing.sign(first.signature("1.0.0", "clara", SigningRole.CLINICAL_LEAD));
-        signing.sign(first.signature("1.0.0", "stefan", SigningRole.SAFETY_OFFICER));
-        desk.activate(BY, "1.0.0");
+        first.approve("1.0.0");
+        first.activate("1.0.0");
         return first;
     }
 
-    private ReleaseFiles files() {
+    /** Builds the same rules once more under another number, and has everybody sign it. */
+    public void approve(String version) {
+        ReleaseDesk desk = desk();
+        desk.keep(BY, files(version));
+        desk.submit(BY, version);
+        SigningDesk signing = new SigningDesk(store, clock);
+        signing.sign(signature(version, "rosa", SigningRole.REVIEWER));
+        signing.sign(signature(version, "clara", SigningRole.CLINICAL_LEAD));
+        signing.sign(signature(version, "stefan", SigningRole.SAFETY_OFFICER));
+    }
+
+    /** Puts an approved one in force. */
+    public void activate(String version) {
+        desk().activate(BY, version);
+    }
+
+    private ReleaseDesk desk() {
+        return new ReleaseDesk(store, clock, bundle -> {});
+    }
+
+    private ReleaseFiles files(String version) {
         Bundle bundle = Bundle.shipped();
         LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
         ReleaseIntent intent = new ReleaseIntent(
-                SemanticVersion.of("1.0.0"),
+                SemanticVersion.of(version),
                 "the rules that came with the program",
                 List.of("anna"),
                 List.of("0003"),

@@ -46,6 +46,13 @@ class CasePagesTest {
         assertTrue(answer.body().contains("There is no such case here."), answer.body());
     }
 
+    /** A print has more pages than a footer, and the look of a print is a file that knows no words of the program. */
+    @Test
+    void everyPageOfAPrintBearsTheCaution() throws Exception {
+        String look = clinic.signedIn(SharedClinic.SPECIALIST).get("/look.css").body();
+        assertTrue(look.contains("content: \"" + Advice.CAUTION + "\";"), look);
+    }
+
     @Test
     void aMemberOfTheMeetingReadsButDoesNotWrite() throws Exception {
         assertFalse(clinic.signedIn(SharedClinic.MEETING_MEMBER)

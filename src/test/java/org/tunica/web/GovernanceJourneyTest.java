@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,9 @@ import org.tunica.releases.FirstRelease;
 import org.tunica.signing.Purpose;
 import org.tunica.signing.SigningRole;
 import org.tunica.signing.Statement;
+import org.tunica.store.Actor;
+import org.tunica.store.GivenCard;
+import org.tunica.store.HookFeedback;
 import org.tunica.store.Role;
 
 /**
@@ -29,7 +33,6 @@ import org.tunica.store.Role;
  */
 class GovernanceJourneyTest {
     private static final String CHANGES = "/governance/changes";
-    private static final int MOST_LOOKS = 1_000;
     private static final int MOST_GLANCES = 20_000;
     private static final String RELEASE = "/governance/releases/1.1.0";
 
@@ -63,6 +66,7 @@ class GovernanceJourneyTest {
             itIsReplayedAndBuilt(screen, number);
             itIsSignedByThoseWhoMay(screen);
             itIsPutInForceAndRolledBack(screen);
+            whatWasDoneWithACardIsJudged(screen);
         }
     }
 
@@ -162,9 +166,11 @@ class GovernanceJourneyTest {
     private static void itIsReplayedAndBuilt(Screen screen, String number) throws Exception {
         type(screen, "invented", "0");
         press(screen, "Start the replay");
-        for (int looks = 0; looks < MOST_LOOKS && !replayed(screen); looks++) {
-            go(screen, CHANGES + "/" + number);
-        }
+        // the page follows the replay by itself; only its part about the replay is taken over, so nothing typed is lost
+        type(screen, "because", "typed meanwhile");
+        for (int looks = 0; looks < MOST_GLANCES && !replayed(screen); looks++) {}
+        assertEquals(
+                "typed meanwhile", screen.driver.findElement(By.id("because")).getAttribute("value"));
         screen.driver.findElement(By.linkText("What the replay found")).click();
         assertTrue(screen.text().contains("15 cases with 20 segments"), screen.text());
         assertTrue(screen.text().contains("Held against\n1.0.0 (active, "), screen.text());
@@ -247,6 +253,28 @@ class GovernanceJourneyTest {
         go(screen, "/governance/rules/EXC-007");
         assertTrue(screen.text().contains("features/2-exclusions/heat-near-skin.feature"), screen.text());
         fair(screen);
+    }
+
+    private static void whatWasDoneWithACardIsJudged(Screen screen) throws Exception {
+        Actor ward = new Actor("hook:ward-7");
+        clinic.store
+                .cards()
+                .keep(
+                        ward,
+                        new GivenCard(
+                                "card-1", "plan", "1.0.0", "any", "laser-1470-radial", "careful", Set.of("EXC-007")));
+        String body = "{\"feedback\":[{\"overrideReason\":{\"reason\":{\"code\":\"patient-refuses\"}}}]}";
+        clinic.store
+                .feedback()
+                .keep(ward, new HookFeedback("plan", "card-1", "overridden", clinic.clock.instant(), body));
+        go(screen, "/governance/feedback");
+        assertTrue(screen.text().contains("Nobody has judged it yet."), screen.text());
+        fair(screen);
+        screen.driver.findElement(By.cssSelector("input[value='appropriate']")).click();
+        type(screen, "because-card-1", "the patient said so before");
+        press(screen, "Keep what I find");
+        assertTrue(screen.text().contains("the patient said so before"), screen.text());
+        screen.picture("feedback-light");
     }
 
     @Test
