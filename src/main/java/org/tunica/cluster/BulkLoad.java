@@ -153,7 +153,7 @@ final class BulkLoad implements AutoCloseable {
         return new Outcome(again, says);
     }
 
-    private static void pause(long ms) {
+    static void pause(long ms) {
         try {
             TimeUnit.MILLISECONDS.sleep(ms);
         } catch (InterruptedException e) {

@@ -46,6 +46,11 @@ public final class Cluster {
     public record Spread(int shards, int copies, boolean over) {
         /** What fits three nodes. */
         public static final Spread USUAL = new Spread(3, 1, false);
+
+        /** The same, and a half-loaded index may be thrown away. */
+        public Spread over(boolean other) {
+            return new Spread(shards, copies, other);
+        }
     }
 
     /**
@@ -67,6 +72,27 @@ public final class Cluster {
             Loading.Loaded loaded = new Loading(engine, names, layout)
                     .load(source, rows, spread.shards(), spread.copies(), spread.over(), progress);
             return new Rebuilt(loaded.cases(), loaded.segments());
+        }
+    }
+
+    /**
+     * Brings the index in use up to what came and went since it was loaded.
+     *
+     * @param added cases that came; its digest and words stand for all cases that are then there
+     * @param goneIds ids of cases that went
+     * @throws FaultyInput when there is no index for this release
+     */
+    public void follow(CaseSource added, List<String> goneIds) {
+        try (Engine engine = Engine.at(address)) {
+            meta(engine);
+            new Following(engine, names.inUse(), layout).follow(added, rows, goneIds);
+        }
+    }
+
+    /** The digest of the cases in the index in use; none when there is no index for this release. */
+    public Optional<String> digest() {
+        try (Engine engine = Engine.at(address)) {
+            return found(engine).map(ClusterIndex.Meta::digest);
         }
     }
 
@@ -102,21 +128,25 @@ public final class Cluster {
     }
 
     private ClusterIndex.Meta meta(Engine engine) {
+        return found(engine)
+                .orElseThrow(() -> new FaultyInput(
+                        "index",
+                        List.of(new Fault(
+                                names.inUse(),
+                                "is not there: no index was loaded for the words and numbers of these rules; \"index"
+                                        + " rebuild\" loads one"))));
+    }
+
+    private Optional<ClusterIndex.Meta> found(Engine engine) {
         Engine.Answer answer = engine.tryTo("GET", "/" + names.inUse() + "/_mapping", Engine.object());
         if (answer.missing()) {
-            throw new FaultyInput(
-                    "index",
-                    List.of(new Fault(
-                            names.inUse(),
-                            "is not there: no index was loaded for the words and numbers of these rules; \"index"
-                                    + " rebuild\" loads one")));
+            return Optional.empty();
         }
         if (answer.overloaded() || answer.body().has("error")) {
             throw new EngineUnavailable("The search engine does not tell of its index: " + answer.reason());
         }
-        return Optional.of(answer.body())
-                .flatMap(body -> body.values().stream().findFirst())
-                .map(index -> ClusterIndex.Meta.of(index.path("mappings").path("_meta")))
-                .orElseThrow(() -> new EngineUnavailable("The search engine tells nothing of its index"));
+        return answer.body().values().stream()
+                .findFirst()
+                .map(index -> ClusterIndex.Meta.of(index.path("mappings").path("_meta")));
     }
 }

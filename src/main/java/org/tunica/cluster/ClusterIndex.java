@@ -3,6 +3,7 @@ package org.tunica.cluster;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
+import org.tunica.similar.CaseSource;
 import org.tunica.similar.Question;
 import org.tunica.similar.SearchWords;
 import org.tunica.similar.SegmentIndex;
@@ -21,14 +22,22 @@ final class ClusterIndex implements SegmentIndex {
     private final Meta meta;
 
     /** What was written down when it was loaded. */
-    record Meta(String digest, String says, boolean invented, long cases, long segments) {
+    record Meta(String digest, String says, boolean invented) {
+        static Meta of(CaseSource source) {
+            return new Meta(source.digest(), source.says(), source.invented());
+        }
+
         static Meta of(JsonNode meta) {
             return new Meta(
                     meta.path("digest").asString(""),
                     meta.path("says").asString(""),
-                    meta.path("invented").asBoolean(false),
-                    meta.path("cases").asLong(0),
-                    meta.path("segments").asLong(0));
+                    meta.path("invented").asBoolean(false));
+        }
+
+        ObjectNode json() {
+            ObjectNode json = Engine.object();
+            json.putObject("_meta").put("digest", digest).put("says", says).put("invented", invented);
+            return json;
         }
     }
 

@@ -19,6 +19,9 @@ final class Loading {
     private static final int TOLD_EVERY = 1_000;
     private static final int REFUSED = 400;
 
+    /** How long the old index is left to whoever began to read it. */
+    private static final int LEFT_TO_READERS_MS = 1_000;
+
     private final Engine engine;
     private final Names names;
     private final Layout layout;
@@ -121,14 +124,8 @@ final class Loading {
             throw new EngineUnavailable(
                     "Of " + loaded.segments() + " segments sent " + there + " are in the index; it is not used");
         }
-        ObjectNode meta = Engine.object();
-        meta.putObject("_meta")
-                .put("digest", source.digest())
-                .put("says", source.says())
-                .put("invented", source.invented())
-                .put("cases", loaded.cases())
-                .put("segments", loaded.segments());
-        engine.ask("PUT", "/" + index + "/_mapping", meta);
+        engine.ask(
+                "PUT", "/" + index + "/_mapping", ClusterIndex.Meta.of(source).json());
         ObjectNode searched = Engine.object();
         searched.putObject("index").put("refresh_interval", "1s");
         engine.ask("PUT", "/" + index + "/_settings", searched);
@@ -140,10 +137,15 @@ final class Loading {
         ObjectNode body = Engine.object();
         ArrayNode actions = body.putArray("actions");
         actions.addObject().putObject("add").put("index", index).put("alias", names.inUse());
-        before.forEach(old -> actions.addObject().putObject("remove_index").put("index", old));
+        before.forEach(
+                old -> actions.addObject().putObject("remove").put("index", old).put("alias", names.inUse()));
         JsonNode done = engine.ask("POST", "/_aliases", body);
         if (!done.path("acknowledged").asBoolean(false)) {
             throw new EngineUnavailable("Not every node has heard of the new index yet");
+        }
+        if (!before.isEmpty()) {
+            BulkLoad.pause(LEFT_TO_READERS_MS);
+            before.forEach(old -> engine.tryTo("DELETE", "/" + old, Engine.object()));
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.tunica.Tunica;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.cluster.Cluster;
 import org.tunica.pastcases.PastCase;
 import org.tunica.similar.CaseLibrary;
 import org.tunica.store.KeptPastCase;
@@ -22,13 +23,17 @@ public final class PastLibrary implements AutoCloseable {
 
     private final Tunica tunica;
     private final Store store;
+    private final Optional<Cluster> shared;
     private Optional<CaseLibrary> released = Optional.empty();
     private Optional<CaseLibrary> invented = Optional.empty();
+    private Optional<CaseLibrary> far = Optional.empty();
     private long builtAt = -1;
 
-    PastLibrary(Tunica tunica, Store store) {
+    /** @param shared the search engine whose index is asked instead of one made here */
+    PastLibrary(Tunica tunica, Store store, Optional<Cluster> shared) {
         this.tunica = tunica;
         this.store = store;
+        this.shared = shared;
     }
 
     /**
@@ -53,6 +58,10 @@ public final class PastLibrary implements AutoCloseable {
         if (last == builtAt) {
             return;
         }
+        if (shared.isPresent()) {
+            ask(shared.get(), last);
+            return;
+        }
         List<PastCase> cases = new ArrayList<>();
         List<String> unreadable = new ArrayList<>();
         Page page = Page.newest(Page.LONGEST);
@@ -66,6 +75,18 @@ public final class PastLibrary implements AutoCloseable {
                 ? Optional.empty()
                 : Optional.of(tunica.likeness().released(says(cases.size(), unreadable), cases));
         builtAt = last;
+    }
+
+    /** Asks the shared index, which changes by itself; it is looked at again until it is up to the last change. */
+    private void ask(Cluster index, long last) {
+        Optional<String> there = index.digest();
+        if (there.isPresent() && far.isEmpty()) {
+            far = Optional.of(index.open());
+        }
+        released = far.filter(library -> library.size() > 0);
+        if (there.equals(Optional.of(ReleasedCases.digest(last)))) {
+            builtAt = last;
+        }
     }
 
     /** A case kept under older rules may hold what these do not know; the others are found without it. */
@@ -106,7 +127,7 @@ public final class PastLibrary implements AutoCloseable {
 
     @Override
     public synchronized void close() {
-        released.ifPresent(CaseLibrary::close);
+        released.or(() -> far).ifPresent(CaseLibrary::close);
         invented.ifPresent(CaseLibrary::close);
     }
 }

@@ -11,6 +11,7 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.cluster.EngineUnavailable;
 import org.tunica.store.OutOfDate;
 
 /** What controllers for people refuse, as a page that says why; a program would get a problem in JSON. */
@@ -44,6 +45,15 @@ public final class PageRefusals {
                 request,
                 HttpStatus.CONFLICT,
                 List.of("Somebody else changed this meanwhile; nothing was written. Open it again and look."));
+    }
+
+    /** Of a case nothing is lost: only what is like it cannot be told now. */
+    @ExceptionHandler
+    ResponseEntity<String> unavailable(EngineUnavailable gone, HttpServletRequest request) {
+        return says(
+                request,
+                HttpStatus.SERVICE_UNAVAILABLE,
+                List.of("Past cases cannot be searched now; try again soon, and tell the administrator if it lasts."));
     }
 
     private ResponseEntity<String> says(HttpServletRequest request, HttpStatus status, List<String> lines) {

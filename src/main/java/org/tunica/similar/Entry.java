@@ -45,6 +45,10 @@ record Entry(
 
     /** By what equally alike segments are put in order: the random id of the case, then the place in it. */
     long order() {
+        return order(caseId, place);
+    }
+
+    static long order(String caseId, int place) {
         return Long.parseLong(caseId.substring(BEFORE_DIGITS, BEFORE_DIGITS + DIGITS), HEX) << PLACE_BITS | place;
     }
 

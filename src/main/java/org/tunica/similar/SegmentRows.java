@@ -47,6 +47,11 @@ public final class SegmentRows {
                         pastCase))));
     }
 
+    /** The number of a case in {@link SegmentRow#caseNumber()}, from its random id. */
+    public static long caseNumber(String caseId) {
+        return Entry.caseNumber(Entry.order(caseId, 0));
+    }
+
     /**
      * Sixteen digits that differ whenever rows of the same cases would: other columns, words, steps, or numbers of knowledge/
      * by which a wall is relaxed. Other weights alone need no other index.

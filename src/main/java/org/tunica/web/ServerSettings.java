@@ -6,6 +6,7 @@ import org.tunica.casefile.Fault;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.FieldReader;
+import org.tunica.cluster.EngineAddress;
 import org.tunica.knowledge.YamlText;
 
 /**
@@ -19,6 +20,7 @@ import org.tunica.knowledge.YamlText;
  *     without signing in
  * @param recordSystems which record systems may call
  * @param limits how much anyone may ask
+ * @param caseIndex the search engine on which the index of past segments stands; none where it is made here
  */
 public record ServerSettings(
         Listening listening,
@@ -27,7 +29,8 @@ public record ServerSettings(
         Optional<OpenIdConnect> hospital,
         boolean adviceWithoutSignIn,
         RecordSystems recordSystems,
-        Limits limits) {
+        Limits limits,
+        Optional<EngineAddress> caseIndex) {
     /** The word a file of settings must carry under {@code format}. */
     public static final String FORMAT = "tunica-server/1";
 
@@ -50,7 +53,8 @@ public record ServerSettings(
                 Optional.empty(),
                 false,
                 RecordSystems.NONE,
-                Limits.USUAL);
+                Limits.USUAL,
+                Optional.empty());
     }
 
     /**
@@ -81,43 +85,78 @@ public record ServerSettings(
                 reader.object("openIdConnect").map(OpenIdConnect::read),
                 reader.flag("adviceWithoutSignIn").orElse(false),
                 reader.object("recordSystems").map(RecordSystems::read).orElse(RecordSystems.NONE),
-                reader.object("limits").map(Limits::read).orElse(Limits.USUAL));
+                reader.object("limits").map(Limits::read).orElse(Limits.USUAL),
+                reader.text("caseIndex").flatMap(address -> caseIndex(reader, address)));
+    }
+
+    private static Optional<EngineAddress> caseIndex(FieldReader reader, String address) {
+        try {
+            return Optional.of(EngineAddress.of(address, System.getenv()));
+        } catch (FaultyInput e) {
+            e.faults().forEach(fault -> reader.fault("caseIndex", fault.toString()));
+            return Optional.empty();
+        }
+    }
+
+    /** The same settings, with an index of past segments on a search engine. */
+    ServerSettings with(EngineAddress index) {
+        return new ServerSettings(
+                listening,
+                protection,
+                signIn,
+                hospital,
+                adviceWithoutSignIn,
+                recordSystems,
+                limits,
+                Optional.of(index));
     }
 
     /** The same settings, listening elsewhere. */
     public ServerSettings with(Listening other) {
-        return new ServerSettings(other, protection, signIn, hospital, adviceWithoutSignIn, recordSystems, limits);
+        return new ServerSettings(
+                other, protection, signIn, hospital, adviceWithoutSignIn, recordSystems, limits, caseIndex);
     }
 
     /** The same settings, with other record systems. */
     public ServerSettings with(RecordSystems others) {
-        return new ServerSettings(listening, protection, signIn, hospital, adviceWithoutSignIn, others, limits);
+        return new ServerSettings(
+                listening, protection, signIn, hospital, adviceWithoutSignIn, others, limits, caseIndex);
     }
 
     /** The same settings, with other limits. */
     public ServerSettings with(Limits others) {
-        return new ServerSettings(listening, protection, signIn, hospital, adviceWithoutSignIn, recordSystems, others);
+        return new ServerSettings(
+                listening, protection, signIn, hospital, adviceWithoutSignIn, recordSystems, others, caseIndex);
     }
 
     /** The same settings, protected otherwise. */
     ServerSettings with(Protection other) {
-        return new ServerSettings(listening, other, signIn, hospital, adviceWithoutSignIn, recordSystems, limits);
+        return new ServerSettings(
+                listening, other, signIn, hospital, adviceWithoutSignIn, recordSystems, limits, caseIndex);
     }
 
     /** The same settings, with other rules of signing in. */
     ServerSettings with(SignInRules others) {
-        return new ServerSettings(listening, protection, others, hospital, adviceWithoutSignIn, recordSystems, limits);
+        return new ServerSettings(
+                listening, protection, others, hospital, adviceWithoutSignIn, recordSystems, limits, caseIndex);
     }
 
     /** The same settings, with the accounts of a hospital. */
     ServerSettings with(OpenIdConnect accounts) {
         return new ServerSettings(
-                listening, protection, signIn, Optional.of(accounts), adviceWithoutSignIn, recordSystems, limits);
+                listening,
+                protection,
+                signIn,
+                Optional.of(accounts),
+                adviceWithoutSignIn,
+                recordSystems,
+                limits,
+                caseIndex);
     }
 
     /** The same settings, and programs on this machine may ask for advice without signing in. */
     public ServerSettings withAdviceForAll() {
-        return new ServerSettings(listening, protection, signIn, hospital, true, recordSystems, limits);
+        return new ServerSettings(listening, protection, signIn, hospital, true, recordSystems, limits, caseIndex);
     }
 
     /** Whether users of this server sign in with passwords kept here. */

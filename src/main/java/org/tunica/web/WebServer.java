@@ -19,6 +19,7 @@ import org.tunica.accounts.FirstStart;
 import org.tunica.accounts.GivenLink;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.couch.SharedIndex;
 import org.tunica.store.Store;
 
 /** A server that is up. Closing it lets running requests end first. */
@@ -45,6 +46,7 @@ public final class WebServer implements AutoCloseable {
                     () -> store,
                     definition -> ((AbstractBeanDefinition) definition).setDestroyMethodName(""));
             context.registerBean(ServerSettings.class, () -> settings);
+            context.registerBean(SharedIndex.class, () -> new SharedIndex(settings.caseIndex()));
             context.registerBean(Clock.class, () -> clock);
             doors(context, settings);
             store.sessions().ifPresent(sessions -> SharedSessions.in(sessions, settings, context));

@@ -113,7 +113,7 @@ public final class TestCluster implements AutoCloseable {
     }
 
     /** Kills a node at once, as a power cut would. */
-    void kill(int node) {
+    public void kill(int node) {
         nodes.get(node).destroyForcibly();
     }
 
