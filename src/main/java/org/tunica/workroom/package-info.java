@@ -11,7 +11,10 @@
  * in. What is typed is kept even when it is faulty, as an editor would, and its faults are told with file and line: a bar
  * keeps it from being handed in, not from being saved. Whoever saves says what they saw, so nobody writes over what they did
  * not see. Only the author edits. A replay is kept under the digests of both sides, so it is found again whoever asks, and one
- * of other rules can never be taken for it; one runs at a time. A release is built from a change that was handed in, and from
+ * of other rules can never be taken for it; one runs at a time. Where several servers are over one database there are no
+ * working copies, and a change that was handed in is replayed by all of them: each takes parts by a row that says whose a part
+ * is and until when ({@link org.tunica.workroom.StoreParts}), and parts of a program that died are free again when their time
+ * is over. A release is built from a change that was handed in, and from
  * nothing else.
  *
  * <p>May import the front door, {@code casefile}, {@code knowledge}, {@code rules}, {@code review}, {@code proposal}, {@code
