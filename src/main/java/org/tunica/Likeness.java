@@ -3,7 +3,10 @@ package org.tunica;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.tunica.casefile.CaseFile;
+import org.tunica.cluster.Cluster;
+import org.tunica.cluster.EngineAddress;
 import org.tunica.invented.InventedLibrary;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.outcomes.HappenedCurves;
@@ -16,6 +19,7 @@ import org.tunica.plan.SegmentAdvice;
 import org.tunica.similar.CaseLibrary;
 import org.tunica.similar.CaseSource;
 import org.tunica.similar.PastSigns;
+import org.tunica.similar.SegmentRows;
 import org.tunica.similar.SimilarCases;
 import org.tunica.similar.SimilarRequest;
 import org.tunica.similar.SimilarWriter;
@@ -24,19 +28,41 @@ import org.tunica.similar.SimilarWriter;
 public final class Likeness {
     private final Knowledge knowledge;
     private final Physics physics;
+    private final Function<PastCase, String> toLine;
     private final Asked asked;
 
-    Likeness(Knowledge knowledge, Physics physics) {
+    /** @param toLine a past case as JSON on one line */
+    Likeness(Knowledge knowledge, Physics physics, Function<PastCase, String> toLine) {
         this.knowledge = knowledge;
         this.physics = physics;
+        this.toLine = toLine;
         this.asked = new Asked(knowledge);
     }
 
     /** The usual library of made-up past cases, to be searched; its index is in memory. */
     public CaseLibrary inventedCases() {
-        long seed = InventedLibrary.USUAL_SEED;
-        CaseSource source = new InventedCases(new InventedLibrary(knowledge, seed), seed, InventedLibrary.USUAL_COUNT);
+        CaseSource source = inventedSource(InventedLibrary.USUAL_SEED, InventedLibrary.USUAL_COUNT);
         return CaseLibrary.inMemory(source, knowledge, physics);
+    }
+
+    /** Made-up cases, to be loaded somewhere. */
+    public CaseSource inventedSource(long seed, long count) {
+        return new InventedCases(new InventedLibrary(knowledge, seed), seed, count);
+    }
+
+    /**
+     * The released past cases of a case base, to be loaded somewhere.
+     *
+     * @param folder of the case base
+     * @throws org.tunica.casefile.FaultyInput when its file cannot be read
+     */
+    public CaseSource source(Path folder) {
+        return new SegmentRows(knowledge, physics).base(folder);
+    }
+
+    /** A search engine that many share. */
+    public Cluster cluster(EngineAddress address) {
+        return new Cluster(address, knowledge, physics, toLine);
     }
 
     /**

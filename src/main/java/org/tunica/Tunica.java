@@ -76,7 +76,7 @@ public final class Tunica {
         this.treatments = accepted(() -> new Treatments(
                 knowledge, new NoteWriter(knowledge, physics.heatGiven()), new PatientSheet(knowledge), this::advise));
         this.pastCases = new PastCases(knowledge, treatments);
-        this.likeness = new Likeness(knowledge, physics);
+        this.likeness = new Likeness(knowledge, physics, pastCases::toLine);
         this.audits = new Audits(accepted(() -> new Auditor(knowledge, AUDIT_SEED)), release);
         this.heat = new HeatAnswers(knowledge, physics, release, this::ranked);
     }

@@ -77,6 +77,7 @@ class ArchitectureTest {
                     "paper"),
             arrow("anonymity"),
             arrow("callers", "casefile"),
+            arrow("cluster", "casefile", "knowledge", "physics", "pastcases", "similar"),
             arrow("pastcases", "casefile", "knowledge", "treatment", "anonymity"),
             arrow(
                     "similar",
@@ -270,6 +271,10 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule the_index_lives_in_similar = onlyIn("org.tunica.similar", "org.apache.lucene..");
+
+    @ArchTest
+    static final ArchRule the_search_engine_is_spoken_to_in_cluster =
+            onlyIn("org.tunica.cluster", "org.opensearch..", "org.apache.hc..");
 
     @ArchTest
     static final ArchRule markdown_lives_in_review = onlyIn("org.tunica.review", "org.commonmark..");

@@ -73,7 +73,7 @@ public final class ReplayTable {
         return ReleaseSide.of(release.release(), release.knowledge(), release.rules(), memory);
     }
 
-    private static CaseBase base(Tunica tunica, Path folder, long count) {
+    static CaseBase base(Tunica tunica, Path folder, long count) {
         CaseBase base = tunica.pastCases().caseBase(folder);
         if (!Files.exists(folder.resolve(CaseBase.CASES))) {
             base.add(tunica.pastCases().inventedLibrary(1).cases(count));
@@ -82,7 +82,7 @@ public final class ReplayTable {
     }
 
     /** Fills the memory with borrowed answers to whatever the cases can ask. */
-    private static void lend(Tunica tunica, HeatMemory memory, CaseBase base) {
+    static void lend(Tunica tunica, HeatMemory memory, CaseBase base) {
         BorrowedHeat borrowed = new BorrowedHeat(tunica.physics());
         new DemoCases()
                 .each(
@@ -104,7 +104,7 @@ public final class ReplayTable {
         }
     }
 
-    private static Map<String, Tunica> drafts() {
+    static Map<String, Tunica> drafts() {
         Map<String, Tunica> drafts = new TreeMap<>();
         drafts.put(
                 "1 other words of one rule",

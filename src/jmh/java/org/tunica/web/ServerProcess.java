@@ -25,6 +25,15 @@ final class ServerProcess implements AutoCloseable {
     }
 
     static ServerProcess start() throws IOException {
+        return start(List.of());
+    }
+
+    /** One that keeps its data at a place. */
+    static ServerProcess over(String place) throws IOException {
+        return start(List.of("--data", place));
+    }
+
+    private static ServerProcess start(List<String> more) throws IOException {
         Path settings = Files.createTempFile("server-", ".yaml");
         Files.writeString(
                 settings,
@@ -38,7 +47,7 @@ final class ServerProcess implements AutoCloseable {
                         "  calls: unsigned-for-tests",
                         ""));
         long start = System.nanoTime();
-        Process process = new ProcessBuilder(command(settings))
+        Process process = new ProcessBuilder(command(settings, more))
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
         BufferedReader said = process.inputReader();
@@ -53,12 +62,13 @@ final class ServerProcess implements AutoCloseable {
     }
 
     /** Our own start script where the program was packaged, else the classes as they lie. */
-    private static List<String> command(Path settings) {
+    private static List<String> command(Path settings, List<String> more) {
         Path packaged = Path.of("target/tunica.jar");
         List<String> program = Files.exists(packaged)
                 ? List.of("java", "-Xmx1g", "-jar", packaged.toString())
                 : List.of("java", "-Xmx1g", "-cp", System.getProperty("java.class.path"), "org.tunica.cli.Main");
-        return Stream.concat(program.stream(), Stream.of("serve", "--port", "0", "--settings", settings.toString()))
+        return Stream.of(program, List.of("serve", "--port", "0", "--settings", settings.toString()), more)
+                .flatMap(List::stream)
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.cluster.EngineUnavailable;
 import org.tunica.plan.Advice;
 import org.tunica.store.OutOfDate;
 import org.tunica.store.StoreUnavailable;
@@ -24,6 +25,7 @@ import picocli.CommandLine.ExitCode;
             PlanCommand.class,
             FollowUpCommand.class,
             SimilarCommand.class,
+            IndexCommand.class,
             SheetCommand.class,
             NoteCommand.class,
             CasesCommand.class,
@@ -105,7 +107,7 @@ public final class Main {
             err.println(exception.getMessage());
             return ExitCode.USAGE;
         }
-        if (exception instanceof StoreUnavailable) {
+        if (exception instanceof StoreUnavailable || exception instanceof EngineUnavailable) {
             err.println(exception.getMessage());
             return ExitCode.SOFTWARE;
         }

@@ -34,22 +34,25 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--port",
             paramLabel = "PORT",
-            description = "Port to listen on; 0 takes a free one (default: 8080).")
+            defaultValue = "${env:TUNICA_PORT}",
+            description = "Port to listen on; 0 takes a free one (default: TUNICA_PORT of the environment, or 8080).")
     private Optional<Integer> port = Optional.empty();
 
     @Option(
             names = "--address",
             paramLabel = "ADDRESS",
+            defaultValue = "${env:TUNICA_ADDRESS}",
             description =
-                    "Address of this machine to listen at (default: 127.0.0.1). One that others can reach needs TLS or"
+                    "Address of this machine to listen at (default: TUNICA_ADDRESS, or 127.0.0.1). One that others can reach needs TLS or"
                             + " a trusted proxy in the settings.")
     private Optional<String> address = Optional.empty();
 
     @Option(
             names = "--data",
             paramLabel = "FOLDER",
+            defaultValue = "${env:TUNICA_DATA}",
             description =
-                    "The folder with the data, or a jdbc:postgresql: URL; made when it is not there, with invented"
+                    "The folder with the data, or a jdbc:postgresql: URL (default: TUNICA_DATA); made when it is not there, with invented"
                             + " cases in it. Without it nothing outlives the server, and programs on this machine may ask for"
                             + " advice without signing in.")
     private Optional<String> data = Optional.empty();
@@ -73,7 +76,8 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--settings",
             paramLabel = "SERVER.yaml",
-            description = "What the site says of its server (tunica-server/1).")
+            defaultValue = "${env:TUNICA_SETTINGS}",
+            description = "What the site says of its server, tunica-server/1 (default: TUNICA_SETTINGS).")
     private Optional<String> settingsFile = Optional.empty();
 
     @Spec

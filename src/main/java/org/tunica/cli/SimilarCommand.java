@@ -3,6 +3,7 @@ package org.tunica.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.tunica.Likeness;
 import org.tunica.Tunica;
 import org.tunica.plan.Advice;
 import org.tunica.similar.CaseLibrary;
@@ -58,6 +59,9 @@ final class SimilarCommand implements Callable<Integer> {
             description = "The case base (default: a library of made-up cases).")
     private Optional<Path> cases = Optional.empty();
 
+    @Mixin
+    private SharedIndex shared = new SharedIndex();
+
     @Option(names = "--json", description = "Print as JSON (tunica-similar/1).")
     private boolean json;
 
@@ -82,7 +86,7 @@ final class SimilarCommand implements Callable<Integer> {
         SimilarFilter filter = new SimilarFilter(
                 technique, outcome, Optional.empty(), site, file.isPresent() ? words : Optional.empty());
         SimilarRequest request = new SimilarRequest(segment, filter, top);
-        try (CaseLibrary library = cases.map(tunica.likeness()::cases).orElseGet(tunica.likeness()::inventedCases)) {
+        try (CaseLibrary library = library(tunica.likeness())) {
             SimilarCases similar = bytes.isPresent()
                     ? tunica.likeness().similar(tunica.readCase(file.orElseThrow(), bytes.get()), library, request)
                     : tunica.likeness().similar(words.orElseThrow(), library, request);
@@ -100,8 +104,18 @@ final class SimilarCommand implements Callable<Integer> {
         return 0;
     }
 
+    private CaseLibrary library(Likeness likeness) {
+        return shared.address()
+                .map(address -> likeness.cluster(address).open())
+                .or(() -> cases.map(likeness::cases))
+                .orElseGet(likeness::inventedCases);
+    }
+
     private void check() {
         width.check();
+        if (shared.address().isPresent() && cases.isPresent()) {
+            throw new ParameterException(spec.commandLine(), "Give --cases or --index, not both");
+        }
         if (file.isEmpty() && words.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "Give a case, --words, or both");
         }

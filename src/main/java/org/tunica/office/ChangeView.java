@@ -129,9 +129,7 @@ record ChangeView(Desks desks) {
 
     /** The rules of a change as they were handed in last. */
     Bundle handedIn(String number) {
-        SortedMap<String, String> files = new TreeMap<>(desks.changes().files(number));
-        files.keySet().removeIf(path -> path.startsWith("features/"));
-        return Bundle.of(files);
+        return desks.changes().rules(number);
     }
 
     /** What a release of a change would be called, when it is in review. */

@@ -43,7 +43,7 @@ final class Desks implements AutoCloseable {
         this.store = store;
         this.clock = clock;
         this.engines = new Engines(new ReleaseRecords(store), clock, Program.running());
-        this.replays = new ReplayRoom(store, reviews, clock);
+        this.replays = ReplayRoom.of(store, engines, reviews, clock);
     }
 
     Store store() {

@@ -60,7 +60,7 @@ final class ReplayRuns {
             desks.replays()
                     .begin(
                             reader.actor(),
-                            "change " + number,
+                            number,
                             desks.inForce().tunica(),
                             new ChangeView(desks).sides(proposed(number)),
                             made);

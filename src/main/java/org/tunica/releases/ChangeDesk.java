@@ -242,6 +242,17 @@ public final class ChangeDesk {
                 .orElseThrow();
     }
 
+    /**
+     * Rules and knowledge of a change as they were handed in last.
+     *
+     * @throws FaultyInput when none of that number was handed in
+     */
+    public Bundle rules(String number) {
+        SortedMap<String, String> files = new TreeMap<>(files(number));
+        files.keySet().removeIf(path -> path.startsWith("features/"));
+        return Bundle.of(files);
+    }
+
     private static FaultyInput fault(String number, String says) {
         return new FaultyInput("change", List.of(new Fault("change " + number, says)));
     }

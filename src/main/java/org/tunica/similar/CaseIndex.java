@@ -1,6 +1,7 @@
 package org.tunica.similar;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,8 +28,8 @@ import org.apache.lucene.store.ByteBuffersDirectory;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 
-/** An index of past segments, opened for searching. Safe for several threads. */
-final class CaseIndex implements AutoCloseable {
+/** An index of past segments on this machine, opened for searching. */
+final class CaseIndex implements SegmentIndex {
     /** Counted up whenever what is kept of a segment, or how, changes. */
     static final int SCHEMA = 1;
 
@@ -47,12 +48,6 @@ final class CaseIndex implements AutoCloseable {
     private final DirectoryReader reader;
     private final Analyzer analyzer = new StandardAnalyzer();
     private final BlockCache cache = new BlockCache();
-
-    /** Where a past segment that was found stands, and how well it fits. */
-    record At(long where, int place, double score) {}
-
-    /** What was found. */
-    record Places(List<At> best, int considered, int tooLittleKnown) {}
 
     /** Hands every entry to an index that is being built. */
     interface Filling {
@@ -131,19 +126,41 @@ final class CaseIndex implements AutoCloseable {
         }
     }
 
-    int size() {
+    @Override
+    public int size() {
         return reader.numDocs();
     }
 
-    /** How many segments are made up. */
-    int invented() throws IOException {
+    @Override
+    public int invented() {
         SimilarFilter madeUp = new SimilarFilter(
                 Optional.empty(), Optional.empty(), Optional.of(true), Optional.empty(), Optional.empty());
-        return new IndexSearcher(reader).count(new Filters(analyzer).of(madeUp));
+        return read(() -> new IndexSearcher(reader).count(new Filters(analyzer).of(madeUp)));
     }
 
-    /** The segments most like a question. */
-    Places nearest(Asked asked, SimilarFilter filter, int most) throws IOException {
+    @Override
+    public Places nearest(Question question, SimilarFilter filter, int most) {
+        return read(() -> nearest(question.asked(), filter, most));
+    }
+
+    @Override
+    public Places byWords(String words, SimilarFilter filter, int most) {
+        return read(() -> fitting(words, filter, most));
+    }
+
+    private interface Reading<T> {
+        T run() throws IOException;
+    }
+
+    private static <T> T read(Reading<T> reading) {
+        try {
+            return reading.run();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Places nearest(Asked asked, SimilarFilter filter, int most) throws IOException {
         NearestSearch.Nearest nearest = new NearestSearch(new IndexSearcher(reader), cache)
                 .search(asked, new Filters(analyzer).of(filter), most);
         List<At> best = new ArrayList<>();
@@ -153,8 +170,7 @@ final class CaseIndex implements AutoCloseable {
         return new Places(best, nearest.considered(), nearest.tooLittleKnown());
     }
 
-    /** The segments whose notes fit some words best (BM25 with the usual constants); each word must occur. */
-    Places byWords(String words, SimilarFilter filter, int most) throws IOException {
+    private Places fitting(String words, SimilarFilter filter, int most) throws IOException {
         Filters filters = new Filters(analyzer);
         IndexSearcher searcher = new IndexSearcher(reader);
         BooleanQuery query = new BooleanQuery.Builder()
@@ -184,8 +200,12 @@ final class CaseIndex implements AutoCloseable {
     }
 
     @Override
-    public void close() throws IOException {
-        reader.close();
-        directory.close();
+    public void close() {
+        try {
+            reader.close();
+            directory.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -18,6 +18,7 @@ import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.pastcases.CaseBase;
+import org.tunica.pastcases.PastCase;
 import org.tunica.physics.Physics;
 
 /** Past segments that can be searched, by how alike they are to one of a case, by words, or both. Safe for several threads. */
@@ -29,21 +30,23 @@ public final class CaseLibrary implements AutoCloseable {
     private final CaseSource source;
     private final Profiler profiler;
     private final Similarity similarity;
-    private final CaseIndex index;
+    private final SegmentIndex index;
 
-    private CaseLibrary(Knowledge knowledge, Physics physics, CaseSource source, Optional<Path> folder) {
+    private CaseLibrary(Knowledge knowledge, Physics physics, CaseSource source, Opening opening) {
         this.knowledge = knowledge;
         this.source = source;
         Vocabulary vocabulary = new Vocabulary(knowledge);
         this.profiler = new Profiler(physics, vocabulary);
         this.similarity = new Similarity(knowledge);
         try {
-            this.index = folder.isPresent()
-                    ? new IndexFolder(folder.get()).open(version(vocabulary), this::fill)
-                    : CaseIndex.inMemory(this::fill);
+            this.index = opening.open(version(vocabulary), this::fill);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private interface Opening {
+        SegmentIndex open(String version, CaseIndex.Filling filling) throws IOException;
     }
 
     /**
@@ -52,7 +55,7 @@ public final class CaseLibrary implements AutoCloseable {
      * @throws org.tunica.casefile.FaultyInput when a case cannot be read
      */
     public static CaseLibrary inMemory(CaseSource source, Knowledge knowledge, Physics physics) {
-        return new CaseLibrary(knowledge, physics, source, Optional.empty());
+        return new CaseLibrary(knowledge, physics, source, (version, filling) -> CaseIndex.inMemory(filling));
     }
 
     /**
@@ -63,20 +66,23 @@ public final class CaseLibrary implements AutoCloseable {
      */
     public static CaseLibrary of(Path folder, Knowledge knowledge, Physics physics) {
         CaseLines lines = new CaseLines(folder.resolve(CaseBase.CASES), knowledge);
-        return new CaseLibrary(knowledge, physics, lines, Optional.of(folder.resolve(INDEX)));
+        IndexFolder indexes = new IndexFolder(folder.resolve(INDEX));
+        return new CaseLibrary(knowledge, physics, lines, indexes::open);
+    }
+
+    /**
+     * Cases whose index stands elsewhere; it is closed with the library.
+     *
+     * @param source asked for a case by its {@link SegmentRow#caseNumber()}
+     */
+    public static CaseLibrary over(SegmentIndex index, CaseSource source, Knowledge knowledge, Physics physics) {
+        return new CaseLibrary(knowledge, physics, source, (version, filling) -> index);
     }
 
     /** Different whenever the index would be: cases, columns, words, the way texts are cut, the format of the library. */
     private String version(Vocabulary vocabulary) {
-        List<String> parts = new ArrayList<>(
-                List.of(source.digest(), "schema " + CaseIndex.SCHEMA, "standard analyzer", Version.LATEST.toString()));
-        for (Field field : Field.values()) {
-            parts.add(field.word() + vocabulary.of(field));
-        }
-        // walls are relaxed and closures counted by numbers of knowledge/; weights alone need no other index
-        knowledge.quantities().values().stream()
-                .filter(number -> !Similarity.IDS.contains(number.id()))
-                .forEach(number -> parts.add(number.id() + " " + number.value()));
+        List<String> parts = new ArrayList<>(List.of(source.digest(), Version.LATEST.toString()));
+        parts.addAll(SegmentRows.layoutParts(knowledge, vocabulary));
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256")
                     .digest(String.join("\n", parts).getBytes(StandardCharsets.UTF_8));
@@ -114,11 +120,7 @@ public final class CaseLibrary implements AutoCloseable {
     }
 
     private int inventedSegments() {
-        try {
-            return index.invented();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return index.invented();
     }
 
     /** How many past segments it holds. */
@@ -129,40 +131,29 @@ public final class CaseLibrary implements AutoCloseable {
     /** The past segments most like one of a case; words of the filter narrow, likeness orders. */
     public Found nearest(CaseFile caseFile, Limb limb, Segment segment, SimilarFilter filter, int most) {
         Profile query = profiler.planned(caseFile, limb, segment);
-        return found(() -> index.nearest(new Asked(similarity, query), filter, most), Optional.of(query));
+        return found(index.nearest(new Question(similarity, query), filter, most), Optional.of(query));
     }
 
     /** The past segments whose notes fit some words best. */
     public Found byWords(String words, SimilarFilter filter, int most) {
-        return found(() -> index.byWords(words, filter, most), Optional.empty());
+        return found(index.byWords(words, filter, most), Optional.empty());
     }
 
-    private interface Search {
-        CaseIndex.Places run() throws IOException;
-    }
-
-    private Found found(Search search, Optional<Profile> query) {
-        try {
-            CaseIndex.Places places = search.run();
-            List<Hit> hits = places.best().stream().map(at -> hit(at, query)).toList();
-            return new Found(hits, places.considered(), places.tooLittleKnown());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    private Found found(SegmentIndex.Places places, Optional<Profile> query) {
+        List<PastCase> cases =
+                source.at(places.best().stream().map(SegmentIndex.At::where).toList());
+        List<Hit> hits = new ArrayList<>();
+        for (int i = 0; i < cases.size(); i++) {
+            PastSegment past = PastSegment.of(cases.get(i), knowledge)
+                    .get(places.best().get(i).place());
+            Profile profile = profile(past);
+            hits.add(new Hit(past, query.map(asked -> similarity.of(asked, profile))));
         }
-    }
-
-    private Hit hit(CaseIndex.At at, Optional<Profile> query) {
-        PastSegment past = PastSegment.of(source.at(at.where()), knowledge).get(at.place());
-        Profile profile = profile(past);
-        return new Hit(past, query.map(asked -> similarity.of(asked, profile)));
+        return new Found(hits, places.considered(), places.tooLittleKnown());
     }
 
     @Override
     public void close() {
-        try {
-            index.close();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        index.close();
     }
 }

@@ -1,5 +1,6 @@
 package org.tunica.similar;
 
+import java.util.List;
 import org.tunica.pastcases.PastCase;
 
 /** Where past cases come from: a file, a generator, a list. Each has a place at which it can be asked for again. */
@@ -22,6 +23,11 @@ public interface CaseSource {
 
     /** The case at a place. */
     PastCase at(long where);
+
+    /** The cases at some places, in their order; a source far away is asked once for all of them. */
+    default List<PastCase> at(List<Long> wheres) {
+        return wheres.stream().map(where -> at(where.longValue())).toList();
+    }
 
     /** Takes one case. */
     interface Taker {

@@ -48,6 +48,11 @@ record Entry(
         return Long.parseLong(caseId.substring(BEFORE_DIGITS, BEFORE_DIGITS + DIGITS), HEX) << PLACE_BITS | place;
     }
 
+    /** The case of a segment of this order, as a number. */
+    static long caseNumber(long order) {
+        return order >>> PLACE_BITS;
+    }
+
     /** The place in its case of a segment of this order. */
     static int place(long order) {
         return (int) (order & (1 << PLACE_BITS) - 1);

@@ -1,12 +1,6 @@
 package org.tunica.similar;
 
-import java.io.IOException;
-import java.io.StringReader;
-import java.util.Set;
-import java.util.TreeSet;
 import org.apache.lucene.analysis.Analyzer;
-import org.apache.lucene.analysis.TokenStream;
-import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause;
 import org.apache.lucene.search.BooleanQuery;
@@ -41,24 +35,9 @@ final class Filters {
     /** Notes that hold each of some words; words of no letter or digit match nothing. */
     Query notes(String words) {
         BooleanQuery.Builder query = new BooleanQuery.Builder();
-        terms(words)
+        SearchWords.of(words, analyzer)
                 .forEach(term ->
                         query.add(new TermQuery(new Term(SegmentDocument.NOTES, term)), BooleanClause.Occur.MUST));
         return query.build();
-    }
-
-    private Set<String> terms(String words) {
-        Set<String> terms = new TreeSet<>();
-        try (TokenStream tokens = analyzer.tokenStream(SegmentDocument.NOTES, new StringReader(words))) {
-            CharTermAttribute term = tokens.addAttribute(CharTermAttribute.class);
-            tokens.reset();
-            while (tokens.incrementToken()) {
-                terms.add(term.toString());
-            }
-            tokens.end();
-        } catch (IOException e) {
-            throw new IllegalStateException("a text in memory cannot fail to be read", e);
-        }
-        return terms;
     }
 }

@@ -1,6 +1,7 @@
 package org.tunica.similar;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * What is compared of a segment, as whole numbers: measurements and settings in thousandths of their unit, which is finer
@@ -17,6 +18,16 @@ public final class Profile {
 
     private Profile(int[] values) {
         this.values = values;
+    }
+
+    /** A profile of these values, column by column. */
+    static Profile of(List<Integer> values) {
+        return new Profile(values.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    /** Its values, column by column. */
+    List<Integer> values() {
+        return Arrays.stream(values).boxed().toList();
     }
 
     /** The value of a column, or {@link #UNKNOWN}. */

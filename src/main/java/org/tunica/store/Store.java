@@ -30,6 +30,7 @@ public final class Store implements AutoCloseable {
     private final AuditTrail audit;
     private final SeenBook seen;
     private final PartBook parts;
+    private final ReplayBook replays;
 
     private Store(Place place, Optional<Path> beside, Connections connections, String schema, Clock clock) {
         this.place = place;
@@ -54,6 +55,7 @@ public final class Store implements AutoCloseable {
                 shelf(Table.RELEASE_SIGNATURES, sql),
                 shelf(Table.SHADOW_RUNS, sql));
         this.audit = new SqlAuditTrail(connections, sql, pen);
+        this.replays = new SqlReplayBook(connections.place(), sql, pen);
         this.parts = new SqlPartBook(connections.place(), sql);
         this.seen = new SqlSeenBook(connections.place(), sql, clock);
     }
@@ -193,6 +195,11 @@ public final class Store implements AutoCloseable {
     /** Parts of long work that programs over this store share; empty where one program alone works with it. */
     public Optional<PartBook> parts() {
         return place.shared() ? Optional.of(parts) : Optional.empty();
+    }
+
+    /** Replays that servers over this store do together; empty where one program alone serves from it. */
+    public Optional<ReplayBook> replays() {
+        return place.shared() ? Optional.of(replays) : Optional.empty();
     }
 
     /**

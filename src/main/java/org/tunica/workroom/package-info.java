@@ -7,7 +7,8 @@
  * org.tunica.workroom.ReleasePress}.
  *
  * <p>Decisions. A working copy is the same folder the command line works in ({@code changes/} and the number, in the folder of
- * the data), so an author can go on with either; it is a draft and no part of the store or its backups until it is handed
+ * the data or, where those are in a database, in the folder the server was given for it, which several servers share), so an
+ * author can go on with either; it is a draft and no part of the store or its backups until it is handed
  * in. What is typed is kept even when it is faulty, as an editor would, and its faults are told with file and line: a bar
  * keeps it from being handed in, not from being saved. Whoever saves says what they saw, so nobody writes over what they did
  * not see. Only the author edits. A replay is kept under the digests of both sides, so it is found again whoever asks, and one

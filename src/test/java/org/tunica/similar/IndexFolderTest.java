@@ -23,8 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 class IndexFolderTest {
     private static final List<Entry> ENTRIES = Entries.draw(300, 5, 0.2);
     private static final List<Entry> OTHERS = Entries.draw(200, 6, 0.2);
-    private static final Asked ASKED =
-            new Asked(Profiles.SIMILARITY, ENTRIES.get(0).profile());
+    private static final Question ASKED =
+            new Question(Profiles.SIMILARITY, ENTRIES.get(0).profile());
 
     @TempDir
     private Path folder;
@@ -156,12 +156,8 @@ class IndexFolderTest {
     }
 
     private static String said(CaseIndex index) {
-        try {
-            return index.size() + " " + index.nearest(ASKED, SimilarFilter.ALL, 5)
-                    + index.byWords("nerve pain", SimilarFilter.ALL, 5);
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
+        return index.size() + " " + index.nearest(ASKED, SimilarFilter.ALL, 5)
+                + index.byWords("nerve pain", SimilarFilter.ALL, 5);
     }
 
     private List<String> files() throws IOException {

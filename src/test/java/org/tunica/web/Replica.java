@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -34,22 +35,27 @@ final class Replica implements AutoCloseable {
     }
 
     private Process start() throws IOException {
-        Process started = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1",
-                        "-XX:+UseSerialGC",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "org.tunica.cli.Main",
-                        "serve",
-                        "--port",
-                        "0",
-                        "--empty",
-                        "--data",
+        ProcessBuilder program = new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                "org.tunica.cli.Main",
+                "serve",
+                "--empty");
+        // as a container or a service says it
+        program.environment()
+                .putAll(Map.of(
+                        "TUNICA_DATA",
                         place,
-                        "--settings",
-                        folder.resolve("server.yaml").toString())
-                .redirectError(
+                        "TUNICA_PORT",
+                        "0",
+                        "TUNICA_ADDRESS",
+                        "127.0.0.1",
+                        "TUNICA_SETTINGS",
+                        folder.resolve("server.yaml").toString()));
+        Process started = program.redirectError(
                         ProcessBuilder.Redirect.appendTo(folder.resolve("log").toFile()))
                 .start();
         Thread reading = new Thread(() -> read(started.inputReader(StandardCharsets.UTF_8)));

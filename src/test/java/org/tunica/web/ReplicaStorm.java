@@ -32,6 +32,7 @@ final class ReplicaStorm {
 
     private final String place;
     private final List<Replica> replicas;
+    private final long seed;
     private final Random random;
     private final AtomicInteger mended = new AtomicInteger();
     private volatile boolean over;
@@ -40,6 +41,7 @@ final class ReplicaStorm {
     ReplicaStorm(String place, Replica one, Replica other, long seed) {
         this.place = place;
         this.replicas = List.of(one, other);
+        this.seed = seed;
         this.random = new Random(seed);
     }
 
@@ -63,7 +65,7 @@ final class ReplicaStorm {
             HttpCookie session = robin.session().orElseThrow();
             List<Future<Writer>> writers = new ArrayList<>();
             for (int i = 0; i < WRITERS; i++) {
-                Writer writer = new Writer("storm-" + round + "-" + i, session, random.nextLong());
+                Writer writer = new Writer("storm-" + seed + "-" + round + "-" + i, session, random.nextLong());
                 writers.add(crowd.submit(writer));
             }
             Future<Integer> calls = crowd.submit(this::call);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.OutputStream;
 import java.net.http.HttpRequest;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import org.tunica.releases.TwoReleases;
 import org.tunica.store.Actor;
+import org.tunica.store.Backup;
 import org.tunica.store.Engine;
 import org.tunica.store.Role;
 import org.tunica.store.Store;
@@ -154,6 +157,31 @@ class ReplicasTest {
     @Order(3)
     void oneKilledUnderLoad_losesNothingAndDoesNothingTwice() throws Exception {
         new ReplicaStorm(place, one, other, 17).rounds(1);
+    }
+
+    /** The drill: a backup while both serve, restored into another database; nobody is signed in there. */
+    @Test
+    @Order(3)
+    void aBackupMadeWhileBothServe_isRestoredWhole_withoutSessions() throws Exception {
+        Browser here = signedIn(one, "robin");
+        Path archive = folder.resolve("drill.zip");
+        String elsewhere = Engine.POSTGRESQL.freshPlace(folder);
+        try (Store store = Store.existing(place, Clock.systemUTC());
+                Store restored = Store.open(elsewhere, Clock.systemUTC());
+                OutputStream out = Files.newOutputStream(archive)) {
+            Backup made = store.backUp(SETTING_UP, out);
+            assertEquals(made, restored.restore(SETTING_UP, archive, Optional.of(made.head())));
+            assertEquals(List.of(), restored.audit().verify(made.head()).faults());
+            assertEquals(
+                    store.releases().one("1.0.0").orElseThrow().digest(),
+                    restored.releases().one("1.0.0").orElseThrow().digest());
+        }
+        assertEquals(200, at(other, here).get("/api/cases").statusCode());
+        try (Replica there = new Replica(elsewhere, folder)) {
+            there.up();
+            assertEquals(401, at(there, here).get("/api/cases").statusCode());
+            assertEquals(200, signedIn(there, "robin").get("/api/cases").statusCode());
+        }
     }
 
     /** So many rounds by -Dtunica.rounds=, usually 20. */
