@@ -67,7 +67,7 @@ public final class HeatAnswers {
                 .map(option -> window.standing(
                         "In the advice for this segment of the "
                                 + judged.side().word().toUpperCase(Locale.ROOT) + " leg the technique stands as "
-                                + option.standing().word() + ": " + option.why() + ".",
+                                + option.standing().word().replace('-', ' ') + ": " + option.why() + ".",
                         option.standing().ranked()))
                 .findFirst()
                 .orElse(window);

@@ -84,12 +84,25 @@ final class PlanText {
         if (!proposal.isEmpty()) {
             line(INDENT, "propose " + proposal);
         }
-        String settings = String.join("; ", SettingWords.parts(step.settings(), knowledge));
-        if (!settings.isEmpty()) {
-            line(INDENT, (proposal.isEmpty() ? "" : "custom: ") + settings);
-        }
+        settings(step.settings(), !proposal.isEmpty());
         line(INDENT, step.position().word().replace('-', ' ') + "; " + times(step.time()));
         step.because().forEach(reason -> line(INDENT, "here because " + reason));
+    }
+
+    /** Beside a proposal what is customary stands apart, so that no computed amount is read as custom. */
+    private void settings(SettingsAdvice settings, boolean proposed) {
+        if (!proposed) {
+            parts("", SettingWords.parts(settings, knowledge));
+            return;
+        }
+        parts("", SettingWords.amounts(settings, knowledge));
+        parts("custom: ", SettingWords.ranges(settings));
+    }
+
+    private void parts(String lead, List<String> parts) {
+        if (!parts.isEmpty()) {
+            line(INDENT, lead + String.join("; ", parts));
+        }
     }
 
     private static String proposal(SettingsAdvice settings) {

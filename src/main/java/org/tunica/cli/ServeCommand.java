@@ -60,9 +60,8 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--work",
             paramLabel = "FOLDER",
-            description =
-                    "Where working copies of rules and replays are kept when the data are in a database; without it changes"
-                            + " are made at the command line. Several servers of one database share one.")
+            description = "Where working copies of rules are kept when the data are in a database; without it changes"
+                    + " are made at the command line. Several servers of one database share one.")
     private Optional<Path> work = Optional.empty();
 
     @Option(names = "--empty", description = "Do not put invented cases into a store that is new.")

@@ -15,7 +15,7 @@ final class SimilarTable {
                     + " attributes that could be compared; the less, the less alike means.";
 
     private static final int MARGIN = 2;
-    private static final List<Integer> COLUMNS = List.of(6, 6, 19, 6, 6, 6, 26);
+    private static final List<Integer> COLUMNS = List.of(6, 6, 22, 6, 6, 6, 26);
     private static final List<String> HEADS =
             List.of("alike", "known", "vein, level", "wall", "lumen", "nerve", "done", "what happened");
     private static final List<Integer> WHY_COLUMNS = List.of(10, 26, 18, 18, 7, 8);

@@ -10,25 +10,35 @@ import picocli.CommandLine.Help;
 final class Wrap {
     private static final Help.ColorScheme PLAIN = Help.defaultColorScheme(Help.Ansi.OFF);
 
-    /** Keeps an id such as heat.skin-gap.min from being broken at its dots; taken out again after wrapping. */
-    private static final String JOINER = "\u2060";
+    /**
+     * Stands for the dots of an id such as heat.skin-gap.min while lines are broken: a letter, for a line is broken
+     * behind a dot even where a joiner follows it.
+     */
+    private static final String DOT_OF_AN_ID = "\uA78F";
 
     private static final Pattern DOT_IN_AN_ID = Pattern.compile("(?<=\\w)\\.(?=[A-Za-z])");
 
     /** The least width left for the last column. */
     static final int NARROWEST = 20;
 
+    private static final int BLANK = 1;
+
     private Wrap() {}
 
-    /** A table; the last column takes what is left of the width and each cell wraps in its own column. */
+    /** A table; the last column takes what is left of the width, each cell wraps in its own and a blank parts them. */
     static String table(int width, List<Integer> columns, List<List<String>> rows) {
         int used = columns.stream().mapToInt(Integer::intValue).sum();
-        Help.Column[] all = new Help.Column[columns.size() + 1];
+        Help.Column[] all = new Help.Column[2 * columns.size() + 1];
         for (int i = 0; i < columns.size(); i++) {
-            all[i] = new Help.Column(columns.get(i), 0, Help.Column.Overflow.WRAP);
+            all[2 * i] = column(columns.get(i) - BLANK);
+            all[2 * i + 1] = column(BLANK);
         }
-        all[columns.size()] = new Help.Column(Math.max(NARROWEST, width - used), 0, Help.Column.Overflow.WRAP);
+        all[2 * columns.size()] = column(Math.max(NARROWEST, width - used));
         return rows.stream().map(row -> row(all, row)).collect(Collectors.joining());
+    }
+
+    private static Help.Column column(int width) {
+        return new Help.Column(width, 0, Help.Column.Overflow.WRAP);
     }
 
     /** Every cell starts in the first line; the lines that picocli leaves empty at the end are cut off. */
@@ -36,10 +46,10 @@ final class Wrap {
         Help.TextTable table = Help.TextTable.forColumns(PLAIN, columns);
         table.addEmptyRow();
         for (int i = 0; i < cells.size(); i++) {
-            String cell = DOT_IN_AN_ID.matcher(cells.get(i)).replaceAll("." + JOINER);
-            table.putValue(0, i, PLAIN.ansi().new Text(cell, PLAIN));
+            String cell = DOT_IN_AN_ID.matcher(cells.get(i)).replaceAll(DOT_OF_AN_ID);
+            table.putValue(0, 2 * i, PLAIN.ansi().new Text(cell, PLAIN));
         }
-        return table.toString().replace(JOINER, "").stripTrailing().replaceAll("[ ]+\n", "\n") + "\n";
+        return table.toString().replace(DOT_OF_AN_ID, ".").stripTrailing().replaceAll("[ ]+\n", "\n") + "\n";
     }
 
     /** A paragraph indented by some blanks. */

@@ -1,7 +1,8 @@
 /**
  * The meeting of colleagues over hard cases: which cases wait and why, what is shown of them, what was decided.
  *
- * <p>In: kept cases, the signs that the rules of stage 6 find in their advice, and what people ask. Out: pages, a packet for
+ * <p>In: kept cases, the signs that the rules of stage 6 find in their advice and those found in past cases, and what people
+ * ask. Out: pages, a packet for
  * each case on paper, and decisions that are kept with the case. Entry types: {@link org.tunica.meeting.MeetingBoard} for what
  * is kept and {@link org.tunica.meeting.MeetingConfiguration}, which {@code web} takes in. May import the front door and its
  * records, the store, {@code couch} for what its pages remember, and {@code frame}. Rules in {@code rules/6-meeting}.

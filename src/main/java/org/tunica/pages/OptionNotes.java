@@ -10,7 +10,7 @@ import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.SettingAdvice;
 import org.tunica.wording.SettingWords;
 
-/** The help to the numbers of one option: its settings, its amounts, and what the models foresee. */
+/** The help to the numbers of options: once for a segment what the models foresee, for each option its settings and amounts. */
 final class OptionNotes {
     private static final String DAY_LIMIT = "dose.polidocanol.day";
     private static final List<String> HEAT_LIMITS = List.of(
@@ -23,16 +23,17 @@ final class OptionNotes {
 
     private OptionNotes() {}
 
-    static List<NumberNote> of(OptionAdvice option, Knowledge knowledge) {
+    /** How what is computed for the options of a segment comes about. */
+    static List<NumberNote> ofAll(List<OptionAdvice> ranked, Knowledge knowledge) {
         List<NumberNote> notes = new ArrayList<>();
-        if (option.firstPlaceShare().isPresent()) {
+        if (ranked.stream().anyMatch(option -> option.firstPlaceShare().isPresent())) {
             notes.add(NumberNote.computed(
                     "first in a share of draws",
-                    "how often this option leads when measurements, rates and weights are drawn anew within what is not"
+                    "how often an option leads when measurements, rates and weights are drawn anew within what is not"
                             + " known of them; a ranking that is not firm is a matter of judgement",
-                    "stochastic acceptability analysis over 64 draws of measurements and 10,000 of weights and rates"));
+                    "stochastic acceptability analysis over draws of measurements, weights and rates"));
         }
-        if (option.predicted().heat().isPresent()) {
+        if (ranked.stream().anyMatch(option -> option.predicted().heat().isPresent())) {
             notes.add(NumberNote.computed(
                     "proposed setting, chance of death, chance of char, warmth of nerve and skin",
                     "an index for a physician, not validated on patients: what the heat model foresees over draws of its"
@@ -40,12 +41,24 @@ final class OptionNotes {
                     "the heat model with its constants as knowledge/tissue.yaml and heat-devices.yaml name them, and the"
                             + " limits below"));
             notes.addAll(NumberNote.of(HEAT_LIMITS, knowledge));
-        } else if (option.predicted().wallFractionKilled().isPresent()) {
+        }
+        if (ranked.stream().anyMatch(OptionNotes::reachAlone)) {
             notes.add(NumberNote.computed(
                     "share of the wall reached",
-                    "how deep the technique is taken to act, against the wall it meets",
-                    "the model of its family; " + option.predicted().says()));
+                    "how deep drug or focus is taken to act, against the wall it meets; no chance is computed",
+                    "the model of the family of techniques"));
         }
+        return notes;
+    }
+
+    private static boolean reachAlone(OptionAdvice option) {
+        return option.predicted().heat().isEmpty()
+                && option.predicted().wallFractionKilled().isPresent();
+    }
+
+    /** Where the settings and amounts of one option come from. */
+    static List<NumberNote> of(OptionAdvice option, Knowledge knowledge) {
+        List<NumberNote> notes = new ArrayList<>();
         option.settings().ranges().forEach(range -> notes.add(setting(range, knowledge)));
         if (option.settings().sclerosantMgPerKg().isPresent()
                 && option.settings().drug().equals(Optional.of("polidocanol"))) {

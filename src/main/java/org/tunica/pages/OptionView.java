@@ -44,8 +44,8 @@ public record OptionView(
         List<String> points,
         String leads,
         List<NumberNote> notes) {
-    /** A reason, how it stands, where it comes from, and the help to the limits it names. */
-    public record ReasonView(String stands, String rule, String text, String origin, List<NumberNote> notes) {}
+    /** A reason, how it stands, where it comes from, and the limits it names, which the end of the page tells of. */
+    public record ReasonView(String stands, String rule, String text, String origin, List<String> limits) {}
 
     static OptionView of(OptionAdvice option, Knowledge knowledge) {
         return new OptionView(
@@ -66,8 +66,8 @@ public record OptionView(
                                 reason.stands().word().replace('-', ' '),
                                 reason.rule(),
                                 ReasonWords.text(reason),
-                                ReasonWords.origin(reason).strip(),
-                                NumberNote.of(reason.limits(), knowledge)))
+                                ReasonWords.source(reason),
+                                reason.limits()))
                         .toList(),
                 points(option),
                 option.firstPlaceShare().isPresent()

@@ -5,6 +5,7 @@ import java.util.List;
 import org.tunica.casefile.Segment;
 import org.tunica.drawing.WallStrip;
 import org.tunica.knowledge.Knowledge;
+import org.tunica.plan.OptionAdvice;
 import org.tunica.plan.OptionStanding;
 import org.tunica.plan.SegmentAdvice;
 import org.tunica.wording.FirmnessWords;
@@ -24,6 +25,7 @@ import org.tunica.wording.SegmentWords;
  * @param nearMisses numbers close to a limit
  * @param firmness how firm the ranking is, the most important line first
  * @param hardCase signs of a hard case
+ * @param notes help to what is computed for the ranked options
  */
 public record SegmentView(
         String ref,
@@ -35,7 +37,8 @@ public record SegmentView(
         List<Others> others,
         List<NearMiss> nearMisses,
         List<String> firmness,
-        List<String> hardCase) {
+        List<String> hardCase,
+        List<NumberNote> notes) {
     /** What little difference would change how a technique stands, with the help to the limit it is near. */
     public record NearMiss(String says, List<NumberNote> notes) {}
 
@@ -58,13 +61,19 @@ public record SegmentView(
                                 NumberNote.of(List.of(miss.limit()), knowledge)))
                         .toList(),
                 firmness(advice, knowledge),
-                advice.hardCase().stream().map(ReasonWords::line).toList());
+                advice.hardCase().stream().map(ReasonWords::line).toList(),
+                OptionNotes.ofAll(rankedOf(advice), knowledge));
     }
 
     private static List<OptionView> ranked(SegmentAdvice advice, Knowledge knowledge) {
+        return rankedOf(advice).stream()
+                .map(option -> OptionView.of(option, knowledge))
+                .toList();
+    }
+
+    private static List<OptionAdvice> rankedOf(SegmentAdvice advice) {
         return advice.options().stream()
                 .filter(option -> option.standing().ranked())
-                .map(option -> OptionView.of(option, knowledge))
                 .toList();
     }
 

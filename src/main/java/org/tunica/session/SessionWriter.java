@@ -79,10 +79,10 @@ final class SessionWriter {
                 shared.unit(),
                 limit.map(most -> OptionalDouble.of(rounded(most.limit()))).orElse(OptionalDouble.empty()),
                 limit.map(SharedLimit::id),
-                limit.flatMap(most -> warning(amount, most)));
+                limit.flatMap(most -> warning(shared, amount, most)));
     }
 
-    private static Optional<String> warning(double amount, SharedLimit limit) {
+    private static Optional<String> warning(Shared shared, double amount, SharedLimit limit) {
         if (amount > limit.limit()) {
             return Optional.of(
                     "more than that, because one vein takes it by itself: a person confirms it, or it is given in"
@@ -90,9 +90,13 @@ final class SessionWriter {
         }
         return limit.line()
                 .filter(line -> amount > line.at())
-                .map(line -> "above " + rounded(line.at()) + ", the line at which a person confirms the dose ("
-                        + line.id() + ")")
+                .map(line -> "above " + plain(line.at()) + " " + shared.unit()
+                        + ", the line at which a person confirms the dose (" + line.id() + ")")
                 .or(limit::note);
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(value).round(FOUR_DIGITS).stripTrailingZeros().toPlainString();
     }
 
     static double rounded(double value) {

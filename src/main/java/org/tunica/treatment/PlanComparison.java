@@ -125,7 +125,7 @@ final class PlanComparison {
         if (given.isPresent() && proposed.isPresent()) {
             if (differ(given.getAsDouble(), proposed.getAsDouble())) {
                 parts.add(Rounded.text(given.getAsDouble()) + " " + unit + " instead of "
-                        + Rounded.text(proposed.getAsDouble()));
+                        + Rounded.text(proposed.getAsDouble()) + " " + unit);
             }
         } else if (given.isPresent()) {
             range("", given, setting, planned).ifPresent(parts::add);
@@ -135,7 +135,7 @@ final class PlanComparison {
     private static Optional<String> number(String name, OptionalDouble given, OptionalDouble planned, String unit) {
         return given.isPresent() && planned.isPresent() && differ(given.getAsDouble(), planned.getAsDouble())
                 ? Optional.of(name + " " + Rounded.text(given.getAsDouble()) + " " + unit + " instead of "
-                        + Rounded.text(planned.getAsDouble()))
+                        + Rounded.text(planned.getAsDouble()) + " " + unit)
                 : Optional.empty();
     }
 

@@ -45,7 +45,7 @@ final class BootSettings {
 
     /** Coming back from the hospital's page is a visit from elsewhere. */
     static String sameSite(ServerSettings settings) {
-        return settings.hospital().isPresent() ? "lax" : "strict";
+        return settings.hospital().isPresent() ? "Lax" : "Strict";
     }
 
     private static Map<String, Object> proxies(Protection protection) {

@@ -19,8 +19,10 @@ import org.springframework.core.serializer.support.SerializingConverter;
 final class SessionBytes {
     private static final Logger LOG = LoggerFactory.getLogger(SessionBytes.class);
 
+    private static final int MOST_BYTES = 500_000;
+
     private static final ObjectInputFilter KNOWN = ObjectInputFilter.Config.createFilter(
-            "maxdepth=30;maxrefs=5000;maxbytes=500000;java.lang.*;java.util.*;java.time.*;java.net.URL;java.net.URI;"
+            "maxdepth=30;maxrefs=5000;java.lang.*;java.util.*;java.time.*;java.net.URL;java.net.URI;"
                     + "org.springframework.security.**;org.tunica.web.*;org.tunica.store.Role;!*");
 
     private SessionBytes() {}
@@ -33,6 +35,10 @@ final class SessionBytes {
     }
 
     static @Nullable Object read(byte[] bytes) {
+        if (bytes.length > MOST_BYTES) {
+            LOG.warn("Something in a session is longer than {} bytes", MOST_BYTES);
+            return null;
+        }
         try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes))) {
             in.setObjectInputFilter(KNOWN);
             return in.readObject();

@@ -35,7 +35,12 @@ public final class ReasonWords {
     /** Source, standing, change record and limits, in brackets. */
     public static String origin(Reason reason) {
         String limits = reason.limits().isEmpty() ? "" : "; limits " + String.join(", ", reason.limits());
-        return " [" + reason.source() + ", " + reason.standing().word() + ", change " + reason.change() + limits + "]";
+        return " [" + source(reason) + limits + "]";
+    }
+
+    /** Source, standing and change record. */
+    public static String source(Reason reason) {
+        return reason.source() + ", " + reason.standing().word() + ", change " + reason.change();
     }
 
     static String mark(Reason reason) {

@@ -55,8 +55,12 @@ public final class SegmentWords {
                 .map(id -> knowledge.technique(id).says())
                 .toList();
         String who = names.size() <= FEW ? String.join(", ", names) : names.size() + " techniques";
-        return "were " + miss.wouldNeed() + ": " + who + " would stand as "
-                + miss.to().word() + " instead of " + miss.from().word() + " (" + miss.rule() + ")";
+        return "were " + miss.wouldNeed() + ": " + who + " would stand as " + spoken(miss.to()) + " instead of "
+                + spoken(miss.from()) + " (" + miss.rule() + ")";
+    }
+
+    private static String spoken(OptionStanding standing) {
+        return standing.word().replace('-', ' ');
     }
 
     /** The line with an asterisk behind the rule it names, when that rule is unverified. */

@@ -24,18 +24,27 @@ public final class SettingWords {
 
     /** Each setting as a part of a line; unverified ones are marked with an asterisk. */
     public static List<String> parts(SettingsAdvice settings, Knowledge knowledge) {
+        List<String> parts = new ArrayList<>(amounts(settings, knowledge));
+        parts.addAll(ranges(settings));
+        return parts;
+    }
+
+    /** What is computed for the segment: drug, foam, lesions, tumescent bed, lidocaine. */
+    public static List<String> amounts(SettingsAdvice settings, Knowledge knowledge) {
         List<String> parts = new ArrayList<>();
         settings.drug().ifPresent(drug -> parts.add(drug(drug, settings, knowledge)));
         number(parts, "foam to fill the lumen ", settings.foamMl(), " mL");
         number(parts, "lesions in one row ", settings.lesions(), "");
         number(parts, "tumescent bed about ", settings.tumescentMl(), " mL");
         number(parts, "lidocaine ", settings.lidocaineMgPerKg(), " mg/kg");
-        parts.addAll(ranges(settings));
         return parts;
     }
 
-    /** Power, pullback and linear energy are one part: a linear energy never stands apart from the two it comes from. */
-    private static List<String> ranges(SettingsAdvice settings) {
+    /**
+     * The customary ranges. Power, pullback and linear energy are one part: a linear energy never stands apart from the
+     * two it comes from.
+     */
+    public static List<String> ranges(SettingsAdvice settings) {
         List<String> inseparable = new ArrayList<>();
         List<String> others = new ArrayList<>();
         settings.ranges()
@@ -61,7 +70,7 @@ public final class SettingWords {
         }
         Quantity most = knowledge.quantity("dose.polidocanol.day");
         String mark = most.provenance().standing() == Standing.UNVERIFIED ? "*" : "";
-        return " (at most " + plain(most.value()) + mark + " a day)";
+        return " (at most " + plain(most.value()) + UcumWords.behind(most.unit()) + mark + " a day)";
     }
 
     private static void number(List<String> parts, String before, OptionalDouble value, String after) {

@@ -45,10 +45,19 @@ class NumberNoteTest {
                 notes.addAll(number.notes());
             }
             for (OptionView option : segment.ranked()) {
-                assertFalse(option.notes().isEmpty(), option.says());
+                assertEquals(option.custom().isEmpty(), option.notes().isEmpty(), option.says());
                 notes.addAll(option.notes());
-                option.reasons().forEach(reason -> notes.addAll(reason.notes()));
+                option.reasons()
+                        .forEach(reason -> reason.limits()
+                                .forEach(id -> assertTrue(
+                                        view.named().limits().stream()
+                                                .anyMatch(limit -> limit.id().equals(id)),
+                                        id)));
             }
+            assertTrue(
+                    segment.notes().stream().anyMatch(note -> note.name().equals("heat.nerve.peak.red")),
+                    segment.notes()::toString);
+            notes.addAll(segment.notes());
             segment.nearMisses().forEach(miss -> {
                 assertFalse(miss.notes().isEmpty(), miss.says());
                 notes.addAll(miss.notes());

@@ -124,7 +124,7 @@ class WindowPictureTest {
                         .count());
         words.rows().forEach(row -> assertEquals(List.of("?", "?"), row.subList(5, 7)));
         assertTrue(window.proposed().isEmpty());
-        assertTrue(words.notes().get(0).contains("stands as measure-first"), words.notes()::toString);
+        assertTrue(words.notes().get(0).contains("stands as measure first"), words.notes()::toString);
         assertTrue(words.notes().get(1).startsWith("No setting is proposed"), words.notes()::toString);
     }
 

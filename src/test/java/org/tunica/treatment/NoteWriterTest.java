@@ -91,8 +91,8 @@ class NoteWriterTest {
         contains(segment, "Technique: 1470 nm laser, radial fibre");
         contains(segment, "Access: vein great saphenous, level knee");
         contains(segment, "2 | 20 cm | 10 W | 7 s/cm * | 70 J/cm | 1400 J * | 140 s *");
-        contains(segment, "Stretch 1: 10 W instead of 8, 8 s/cm instead of 9.5, 80 J/cm instead of 76.");
-        contains(segment, "Tumescence 340 mL instead of 380.");
+        contains(segment, "Stretch 1: 10 W instead of 8 W, 8 s/cm instead of 9.5 s/cm, 80 J/cm instead of 76 J/cm.");
+        contains(segment, "Tumescence 340 mL instead of 380 mL.");
         contains(segment, "Stretch 1 (10 cm) was probably killed through.");
         contains(segment, "Last scan: deep vein: seen open");
         contains(said(note, "Session"), "People: operator AK, nurse JT");
@@ -126,7 +126,7 @@ class NoteWriterTest {
                         + " (routine ceiling of foam in a session).");
         contains(
                 said,
-                "! Lidocaine of the session: above 15.0, the line at which a person confirms the dose"
+                "! Lidocaine of the session: above 15 mg/kg, the line at which a person confirms the dose"
                         + " (dose.tumescent.confirm).");
         tree.set("totals", null).set("segments.0.tumescent.volumeMl", 1200);
         assertTrue(said(note(BOTH, tree), "What to look at").stream()

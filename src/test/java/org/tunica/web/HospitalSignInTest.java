@@ -25,15 +25,21 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tunica.store.Engine;
 import org.tunica.store.Page;
 import org.tunica.store.Role;
 
-/** Signing in with accounts of a hospital: the whole way by redirects, with a real provider of identities on loopback. */
+/**
+ * Signing in with accounts of a hospital: the whole way by redirects, with a real provider of identities on loopback, and with
+ * sessions that lie in a database.
+ */
 class HospitalSignInTest {
     private static final String ISSUER = "larkspur";
 
     @TempDir
     private Path folder;
+
+    private String place = "";
 
     private final MockOAuth2Server provider = new MockOAuth2Server();
     private Clinic clinic;
@@ -41,6 +47,7 @@ class HospitalSignInTest {
     @BeforeEach
     void open() throws Exception {
         provider.start(InetAddress.getLoopbackAddress(), 0);
+        place = Engine.POSTGRESQL.freshPlace(folder);
         clinic = open(false);
     }
 
@@ -64,7 +71,7 @@ class HospitalSignInTest {
                         "rule-writers", Set.of(Role.RULE_AUTHOR),
                         "safety", Set.of(Role.SAFETY_OFFICER)),
                 localAccounts);
-        return Clinic.at(folder.resolve("data").toString(), usual -> usual.with(hospital));
+        return Clinic.at(place, usual -> usual.with(hospital));
     }
 
     @Test

@@ -52,6 +52,7 @@ class SpecialistJourneyTest {
             screen.press(Keys.chord(Keys.CONTROL, "a"), "37", Keys.ENTER);
             waitUntil(screen, "Choose for this segment");
             assertEquals(List.of(), screen.hindrances());
+            helpIsOpened(screen);
             choose(screen);
             waitUntil(screen, "Chosen: ");
             assertEquals(List.of(), screen.hindrances());
@@ -61,6 +62,15 @@ class SpecialistJourneyTest {
             assertEquals(List.of(), screen.hindrances());
         }
         assertEquals(3, clinic.store.cases().latest("journey-01").orElseThrow().version());
+    }
+
+    /** What a number is and where it comes from, beside the number. */
+    private static void helpIsOpened(Screen screen) throws Exception {
+        screen.tabTo("class", "help-open");
+        screen.press(Keys.ENTER);
+        assertTrue(screen.text().contains("by which rules speak of width"), screen.text());
+        assertTrue(screen.text().contains("Standing: "), screen.text());
+        assertEquals(List.of(), screen.hindrances());
     }
 
     private static void choose(Screen screen) {
