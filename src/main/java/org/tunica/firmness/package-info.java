@@ -12,6 +12,9 @@
  * taken from the others in proportion ({@link org.tunica.firmness.LaterWeight}), and it draws chance of its own. So where
  * cost tells nothing apart, or no site gives it, everything is as if it were no criterion, byte for byte.
  *
+ * <p>Firmness judges anew and does not search settings anew, unless asked ({@code WholeEngine}); every change says which. 64 draws
+ * of the measurements are judged, over them 10,000 of weights and rates; standing goes first in every draw.
+ *
  * <p>In: a case with its advice. Out: the same advice with {@code firstPlaceShare} and {@code firmness} filled in. Entry
  * type: {@link org.tunica.firmness.FirmAdviser}. May import {@code casefile}, {@code knowledge}, {@code heat},
  * {@code physics}, {@code rules}, {@code plan}. Same case, release and seed give the same bytes.

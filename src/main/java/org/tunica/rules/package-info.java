@@ -8,7 +8,8 @@
  * Scenarios: {@code features/1-findings} to {@code features/5-settings}.
  *
  * <p>Conditions are three-valued. A rule whose conditions all hold speaks; one where none fails but some cannot be told
- * is in doubt, which the planner reads against the option.
+ * is in doubt, which the planner reads against the option. Near misses ask the engine: a number within {@code near.share} of a
+ * limit is moved just over it and judged again; nothing else reasons about what would turn, and computed numbers stay.
  */
 @NullMarked
 package org.tunica.rules;
