@@ -23,7 +23,7 @@ final class SqlSeenBook implements SeenBook {
         this.place = place;
         this.sql = sql;
         this.clock = clock;
-        this.nextCleaning = new AtomicReference<>(clock.instant());
+        this.nextCleaning = new AtomicReference<>(Instant.EPOCH);
     }
 
     @Override
