@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tunica.Tunica;
 import org.tunica.pastcases.CaseProgress;
-import org.tunica.pastcases.PastCase;
 import org.tunica.similar.CaseLibrary;
 import org.tunica.similar.CaseSource;
 
@@ -60,7 +59,7 @@ class ClusterCampaignTest {
         try (TestCluster nodes = TestCluster.of(3)) {
             Cluster cluster = TUNICA.likeness().cluster(nodes.address());
             AtomicBoolean killed = new AtomicBoolean();
-            CaseSource deadly = new KillingSource(source, 8_000, () -> {
+            CaseSource deadly = new DisturbedSource(source, 8_000, () -> {
                 killed.set(true);
                 nodes.kill(2);
             });
@@ -69,40 +68,6 @@ class ClusterCampaignTest {
             Verification held = cluster.verify(source, CaseProgress.NONE);
             assertTrue(held.holds(), held::toString);
             assertEquals(held.segments(), rebuilt.segments());
-        }
-    }
-
-    /** Does something at one of its cases. */
-    private record KillingSource(CaseSource whole, int at, Runnable then) implements CaseSource {
-        @Override
-        public boolean invented() {
-            return whole.invented();
-        }
-
-        @Override
-        public String says() {
-            return whole.says();
-        }
-
-        @Override
-        public String digest() {
-            return whole.digest();
-        }
-
-        @Override
-        public void each(Taker taker) {
-            int[] seen = new int[1];
-            whole.each((where, pastCase) -> {
-                if (seen[0]++ == at) {
-                    then.run();
-                }
-                taker.take(where, pastCase);
-            });
-        }
-
-        @Override
-        public PastCase at(long where) {
-            return whole.at(where);
         }
     }
 }

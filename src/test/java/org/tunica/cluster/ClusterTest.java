@@ -81,7 +81,9 @@ class ClusterTest {
 
     @Test
     void loadThatFails_leavesTheOneInUse() {
-        CaseSource breaks = new BreakingSource(SOURCE, 100);
+        CaseSource breaks = new DisturbedSource(SOURCE, 100, () -> {
+            throw new IllegalStateException("planted");
+        });
         assertThrows(
                 IllegalStateException.class, () -> cluster.rebuild(breaks, Cluster.Spread.USUAL, CaseProgress.NONE));
         try (CaseLibrary far = cluster.open()) {

@@ -3,8 +3,8 @@ package org.tunica.cluster;
 import org.tunica.pastcases.PastCase;
 import org.tunica.similar.CaseSource;
 
-/** A source whose cases can be read up to one. */
-record BreakingSource(CaseSource whole, int at) implements CaseSource {
+/** A source at one of whose cases something happens. */
+record DisturbedSource(CaseSource whole, int at, Runnable then) implements CaseSource {
     @Override
     public boolean invented() {
         return whole.invented();
@@ -25,7 +25,7 @@ record BreakingSource(CaseSource whole, int at) implements CaseSource {
         int[] seen = new int[1];
         whole.each((where, pastCase) -> {
             if (seen[0]++ == at) {
-                throw new IllegalStateException("planted");
+                then.run();
             }
             taker.take(where, pastCase);
         });
