@@ -6,28 +6,24 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Future;
-import java.util.concurrent.FutureTask;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.Semaphore;
-import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.fhir.Adviser;
-import org.tunica.plan.Advice;
 import org.tunica.plan.AdviceSoFar;
+import org.tunica.web.AdviceQueue.Place;
 
 /**
  * Gives an advice in time: whole when it is computed by then, else as much as is known, while the rest is computed behind.
  * The same case asked twice is computed once. So the chart that is opened starts what the order needs a minute later.
  *
  * <p>Cases are remembered for a while, in memory alone and without any name: a case read from a record holds none. How many
- * wait is bounded; when the queue is full a case is answered with what is known, and computed when it is asked again.
+ * wait is bounded; when the queue is full a case is answered with what is known, and computed when it is asked again. When
+ * those ahead will likely take longer than the time left, the answer is what is known, at once, and the whole is there later.
  */
 final class AdviceInTime implements AutoCloseable {
     private static final int MOST_REMEMBERED = 64;
@@ -37,7 +33,7 @@ final class AdviceInTime implements AutoCloseable {
     private final Tunica tunica;
     private final Clock clock;
     private final Map<CaseFile, Asked> asked = new LinkedHashMap<>();
-    private final ThreadPoolExecutor behind;
+    private final AdviceQueue behind;
 
     /** What is known is told to as many at once as there are cores, in the order they came: the last waits no longer than need be. */
     private final Semaphore telling = new Semaphore(Runtime.getRuntime().availableProcessors(), true);
@@ -47,12 +43,7 @@ final class AdviceInTime implements AutoCloseable {
         this.clock = clock;
         int threads =
                 Math.max(1, Runtime.getRuntime().availableProcessors() - 1); // the heat model uses the others, too
-        this.behind = new ThreadPoolExecutor(
-                threads, threads, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING), work -> {
-                    Thread thread = new Thread(work, "advice");
-                    thread.setDaemon(true);
-                    return thread;
-                });
+        this.behind = new AdviceQueue(threads, MOST_WAITING);
     }
 
     /** An adviser that answers within a time. */
@@ -61,12 +52,14 @@ final class AdviceInTime implements AutoCloseable {
     }
 
     private AdviceSoFar advise(CaseFile caseFile, Instant deadline) {
-        Optional<Future<Advice>> whole = whole(caseFile);
+        Optional<Place> whole = whole(caseFile);
         if (whole.isPresent() && whole.get().isDone()) {
             return await(whole.get(), Duration.ZERO).orElseGet(() -> soFar(caseFile));
         }
         AdviceSoFar soFar = soFar(caseFile);
-        return whole.flatMap(future -> await(future, Duration.between(clock.instant(), deadline)))
+        Duration time = Duration.between(clock.instant(), deadline);
+        return whole.filter(place -> behind.hurry(place, time))
+                .flatMap(place -> await(place, time))
                 .orElse(soFar);
     }
 
@@ -79,7 +72,7 @@ final class AdviceInTime implements AutoCloseable {
         }
     }
 
-    private static Optional<AdviceSoFar> await(Future<Advice> whole, Duration left) {
+    private static Optional<AdviceSoFar> await(Place whole, Duration left) {
         try {
             return Optional.of(AdviceSoFar.whole(whole.get(Math.max(0, left.toMillis()), TimeUnit.MILLISECONDS)));
         } catch (TimeoutException | CancellationException e) {
@@ -93,21 +86,16 @@ final class AdviceInTime implements AutoCloseable {
     }
 
     /** The whole advice, being computed or done; nothing when too many wait. */
-    private Optional<Future<Advice>> whole(CaseFile caseFile) {
+    private Optional<Place> whole(CaseFile caseFile) {
         synchronized (asked) {
             forget();
             Asked before = asked.get(caseFile);
             if (before != null) {
-                return Optional.of(before.advice());
+                return Optional.of(before.place());
             }
-            FutureTask<Advice> task = new FutureTask<>(() -> tunica.advise(caseFile));
-            try {
-                behind.execute(task);
-            } catch (RejectedExecutionException e) {
-                return Optional.empty();
-            }
-            asked.put(caseFile, new Asked(task, clock.instant()));
-            return Optional.of(task);
+            Optional<Place> place = behind.enter(() -> tunica.advise(caseFile));
+            place.ifPresent(taken -> asked.put(caseFile, new Asked(taken, clock.instant())));
+            return place;
         }
     }
 
@@ -121,10 +109,10 @@ final class AdviceInTime implements AutoCloseable {
     }
 
     /** A case that was asked for. */
-    private record Asked(Future<Advice> advice, Instant since) {}
+    private record Asked(Place place, Instant since) {}
 
     @Override
     public void close() {
-        behind.shutdownNow();
+        behind.close();
     }
 }
