@@ -24,17 +24,21 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * and the left side is a sum over marks: what each can add to {@code N} at most, and {@code c} times its weight for each field with
  * nothing to compare. So one list of the engine, in the order of that sum, holds before the value {@code c K0} everybody who is
- * at least {@code c} alike. What is listed is compared exactly; {@code c} is the least likeness among the best so far, and the
- * list is read until it ends or falls below.
+ * at least {@code c} alike; and whoever is at least {@code d > c} alike stands before {@code c K0 + (d - c) K}. What is listed is
+ * compared exactly, and the list is read until nobody behind can be among the best.
+ *
+ * <p>Who is so alike also bears, in each field that counts enough, one of the marks that do not cost too much
+ * ({@link Question#mustBear}); the engine sums for those alone. {@code c} is a guess to begin with. Were it too high, a second
+ * list is asked for, from the least likeness among the best of the first.
  */
 final class ClusterSearch {
     private static final Comparator<Near> BEST_FIRST =
             Comparator.comparingDouble((Near near) -> -near.likeness()).thenComparingLong(Near::order);
 
-    /** How alike the last of ten usually is; a guess to begin with, which costs a second list when it is too high. */
-    private static final double FIRST_GUESS = 0.85;
+    /** How alike the last of ten is at least in most questions; a guess too low makes the engine sum for more. */
+    private static final List<Double> GUESSES = List.of(0.97, 0.9, 0.0);
 
-    private static final int FIRST_PAGE = 300;
+    private static final int FIRST_PAGE = 100;
     private static final int LONGEST_PAGE = 5_000;
     private static final int GROWTH = 4;
     private static final int MOST_KINDS = 65_000;
@@ -96,48 +100,59 @@ final class ClusterSearch {
         return index.search("", body).path("aggregations").path("kinds").path("buckets");
     }
 
-    /** Lists from the top until nobody behind can belong among the best; a new list when a longer or lower one is wanted. */
+    /** Reads lists, each for less alike segments, until one has held all of the best. */
     private void list(ArrayNode mute) {
-        double least = FIRST_GUESS;
-        int page = Math.max(FIRST_PAGE, most);
-        while (true) {
-            ObjectNode body = body(mute, least, page);
-            JsonNode hits = index.search("", body).path("hits").path("hits");
-            take(hits);
-            while (page == LONGEST_PAGE && hits.size() == page && !beaten(hits, least)) {
-                body.set("search_after", hits.path(page - 1).path("sort"));
-                hits = index.search("", body).path("hits").path("hits");
-                take(hits);
-            }
-            boolean all = hits.size() < page || best.size() == most && least <= leastOfBest() && beaten(hits, least);
-            if (all) {
+        for (double guess : GUESSES) {
+            double least = best.size() == most ? leastOfBest() : guess;
+            read(mute, least);
+            if (best.size() == most && leastOfBest() >= least) {
                 return;
             }
-            // a guess too high is made right; a list too short is made longer, by what is known better now
-            page = best.size() == most && beaten(hits, least) ? page : Math.min(LONGEST_PAGE, page * GROWTH);
-            least = best.size() == most ? leastOfBest() : 0;
         }
+    }
+
+    /** Reads a list from the top until it ends or nobody behind can be among the best. */
+    private void read(ArrayNode mute, double least) {
+        int page = Math.max(FIRST_PAGE, most);
+        ObjectNode body = body(mute, least);
+        JsonNode hits;
+        do {
+            hits = index.search("", body.put("size", page)).path("hits").path("hits");
+            take(hits);
+            body.set("search_after", hits.path(hits.size() - 1).path("sort"));
+            boolean ended = hits.size() < page;
+            page = Math.min(LONGEST_PAGE, page * GROWTH);
+            if (ended) {
+                return;
+            }
+        } while (!beaten(hits, least));
     }
 
     private double leastOfBest() {
         return best.element().likeness();
     }
 
-    /** Whether whoever stands behind the last of a list is less than {@code least} alike. */
+    /** Whether nobody behind the last of a list can be among the best, or is at least {@code least} alike. */
     private boolean beaten(JsonNode hits, double least) {
-        double last = hits.path(hits.size() - 1).path("sort").path(0).doubleValue();
-        return last * ROUNDING < least * question.weight() || last == 0;
+        double last = hits.path(hits.size() - 1).path("sort").path(0).doubleValue() * ROUNDING;
+        double better = best.size() == most ? Math.max(0, leastOfBest() - least) : 0;
+        return last < least * question.weight() + better * question.leastKnownWeight();
     }
 
-    private ObjectNode body(ArrayNode mute, double least, int page) {
-        ObjectNode body = Engine.object().put("size", page).put("track_total_hits", false);
+    private ObjectNode body(ArrayNode mute, double least) {
+        ObjectNode body = Engine.object().put("track_total_hits", false);
         ObjectNode bool = body.putObject("query").putObject("bool");
-        bool.set("filter", ClusterIndex.filters(filter));
+        ArrayNode filters = bool.putArray("filter");
+        filters.addAll(ClusterIndex.filters(filter));
+        question.mustBear(least).forEach(words -> {
+            ArrayNode any = filters.addObject().putObject("terms").putArray(Layout.MARKS);
+            words.forEach(any::add);
+        });
         if (!mute.isEmpty()) {
             bool.putArray("must_not").addObject().putObject("terms").set(Layout.KIND, mute);
         }
         ArrayNode marks = bool.putArray("should");
-        question.marks().forEach(mark -> add(marks, mark.word(), mark.most()));
+        question.marks(least).forEach(mark -> add(marks, mark.word(), mark.most()));
         question.apart().forEach(mark -> add(marks, mark.word(), mark.most() * least));
         body.set("sort", ClusterIndex.order());
         body.put("_source", false).putArray("docvalue_fields").add(Layout.ORDER).add(Layout.VALUES);

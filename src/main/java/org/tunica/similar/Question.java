@@ -2,9 +2,13 @@ package org.tunica.similar;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /** A segment asked about, ready to be put to an index. Immutable. */
 public final class Question {
+    private static final double HAIR = 1e-9;
+
     private final Similarity similarity;
     private final Profile profile;
 
@@ -46,18 +50,58 @@ public final class Question {
     }
 
     /**
-     * Every mark a segment may bear that likens it to this one, with the most it can then add to the sum of weights by likeness.
-     * A segment bears one for each field known of it, so the sum over its marks is never less than its own sum.
+     * Every mark that segments at least so alike may bear and that likens them to this one, with the most it can then add to the
+     * sum of weights by likeness. A segment bears one for each field known of it, so the sum over its marks is never less than
+     * its own sum.
+     *
+     * @param least likeness, from 0 to 1
      */
-    public List<Mark> marks() {
+    public List<Mark> marks(double least) {
         List<Mark> marks = new ArrayList<>();
         for (Field field : similarity.fields()) {
             if (profile.knows(field)) {
-                Marks.alike(field, profile, similarity.local(field))
+                alike(field, least)
                         .forEach((word, likeness) -> marks.add(new Mark(word, similarity.weight(field) * likeness)));
             }
         }
         return marks;
+    }
+
+    /** The least weight known of both of any segment that may be told how alike it is. */
+    public double leastKnownWeight() {
+        return similarity.leastKnownWeight(profile);
+    }
+
+    /**
+     * For each field that counts enough: the marks of which a segment bears one if it is at least so alike. One field alone
+     * can cost it no more than what it may lack of the whole,
+     *
+     * <pre>
+     *   w_i (1 - s_i) <= (1 - least) K <= (1 - least) K0,
+     * </pre>
+     *
+     * with {@code K} the weight known of both and {@code K0} that known here; where nothing can be compared it costs nothing.
+     *
+     * @param least likeness, from 0 to 1
+     */
+    public List<List<String>> mustBear(double least) {
+        return similarity.fields().stream()
+                .filter(field -> profile.knows(field) && leastLocal(field, least) > 0)
+                .map(field -> Stream.concat(Marks.apart(field, profile).stream(), alike(field, least).keySet().stream())
+                        .toList())
+                .toList();
+    }
+
+    private Map<String, Double> alike(Field field, double least) {
+        double leastLocal = leastLocal(field, least);
+        Map<String, Double> alike = Marks.alike(field, profile, similarity.local(field));
+        alike.values().removeIf(likeness -> likeness < leastLocal);
+        return alike;
+    }
+
+    /** How alike a field is at least, if all of the segment is; none where it is not above 0. */
+    private double leastLocal(Field field, double least) {
+        return 1 - ((1 - least) * weight() + HAIR) / similarity.weight(field);
     }
 
     /**

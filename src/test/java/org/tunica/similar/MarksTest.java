@@ -35,13 +35,38 @@ class MarksTest {
         List<String> bears = Marks.of(other);
         Set<String> once = new HashSet<>(bears);
         assertEquals(bears.size(), once.size());
-        double most = sum(question.marks(), once);
+        double most = sum(question.marks(0), once);
         double apart = sum(question.apart(), once);
         double known = question.weight() - apart;
         double likeness = question.likeness(other.values());
         assertTrue(known > -HAIR, "known " + known);
         assertTrue(most >= likeness * known - HAIR, most + " is less than " + likeness + " of " + known);
         assertTrue(most <= known + HAIR, most + " is more than all of " + known);
+        assertEquals(0, misses(question, once, likeness), "nobody is left out by a likeness it has");
+        assertEquals(most, sum(question.marks(likeness), once), HAIR, "nothing of it is left out by a likeness it has");
+    }
+
+    /** So much is asked of who must be nearly the same that few unlike ones are left. */
+    @Property(tries = 50, seed = "20261201")
+    void whatMustBeBorne_leavesOutWhoIsLessAlike(@ForAll long seed) {
+        Profiles profiles = new Profiles(seed, 0.3);
+        Question question = new Question(Profiles.SIMILARITY, profiles.next());
+        int out = 0;
+        int less = 0;
+        for (int i = 0; i < 200; i++) {
+            Profile other = profiles.next();
+            less += question.likeness(other.values()) < 0.98 ? 1 : 0;
+            out += misses(question, new HashSet<>(Marks.of(other)), 0.98) > 0 ? 1 : 0;
+        }
+        assertTrue(out <= less, out + " are left out, of which " + less + " are less alike");
+        assertTrue(2 * out >= less, "only " + out + " are left out, of " + less + " that are less alike");
+        assertTrue(question.mustBear(0).isEmpty());
+    }
+
+    private static long misses(Question question, Set<String> bears, double least) {
+        return question.mustBear(least).stream()
+                .filter(words -> words.stream().noneMatch(bears::contains))
+                .count();
     }
 
     private static double sum(List<Question.Mark> marks, Set<String> bears) {
