@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.Map;
+import java.util.Set;
 import org.apache.hc.core5.http.Header;
 import org.apache.hc.core5.http.HttpHost;
 import org.apache.hc.core5.http.message.BasicHeader;
@@ -15,6 +16,7 @@ import org.opensearch.client.opensearch.generic.Requests;
 import org.opensearch.client.opensearch.generic.Response;
 import org.opensearch.client.transport.OpenSearchTransport;
 import org.opensearch.client.transport.httpclient5.ApacheHttpClient5TransportBuilder;
+import org.opensearch.client.transport.httpclient5.ResponseException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -28,6 +30,7 @@ final class Engine implements AutoCloseable {
     private static final Timeout LONGEST_WAIT = Timeout.ofSeconds(60);
     private static final int OK = 200;
     private static final int REFUSED = 400;
+    private static final Set<Integer> NOT_LET_IN = Set.of(401, 403);
     private static final int NOT_FOUND = 404;
     private static final int TOO_MANY = 429;
     private static final int BROKEN = 500;
@@ -116,10 +119,22 @@ final class Engine implements AutoCloseable {
             byte[] bytes = response.getBody().map(Body::bodyAsBytes).orElse(new byte[0]);
             return new Answer(response.getStatus(), bytes.length == 0 ? object() : JSON.readTree(bytes));
         } catch (IOException e) {
-            throw new EngineUnavailable("The search engine does not answer: " + e.getMessage(), e);
+            throw new EngineUnavailable(why(e), e);
         } catch (JacksonException e) {
             throw new EngineUnavailable("What answers at " + path + " is no search engine we know", e);
         }
+    }
+
+    /** A name or password that is wrong, or may not do this, comes as a failed call with the answer somewhere below it. */
+    private static String why(IOException e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof ResponseException response && NOT_LET_IN.contains(response.status())) {
+                return "The search engine does not let us do this (status " + response.status() + "): look at "
+                        + EngineAddress.USER + " and " + EngineAddress.PASSWORD
+                        + ", and at what that user may do there";
+            }
+        }
+        return "The search engine does not answer: " + e.getMessage();
     }
 
     @Override

@@ -16,16 +16,14 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.KeyStore;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import javax.net.ssl.SSLContext;
-import javax.net.ssl.TrustManagerFactory;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tunica.ServerKeys;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.store.Role;
 
@@ -114,9 +112,9 @@ class ProtectionTest {
     /** A certificate made by the platform's own tool, trusted by the client alone. */
     @Test
     void tls_isSpokenAndNothingElse() throws Exception {
-        Path keys = keyStore();
-        Protection.Tls tls = new Protection.Tls(
-                keys.toString(), keys.resolveSibling("password").toString());
+        ServerKeys keys = ServerKeys.make(folder);
+        Path password = Files.writeString(folder.resolve("password"), ServerKeys.PASSWORD + "\n");
+        Protection.Tls tls = new Protection.Tls(keys.file().toString(), password.toString());
         Protection protection = new Protection(Set.of(), Optional.of(tls), List.of());
         RecordSystems records = ServerSettings.read(
                         "server.yaml",
@@ -127,7 +125,7 @@ class ProtectionTest {
                 settings.with(protection).with(new Listening("0.0.0.0", 0)).with(records))) {
             clinic.user("rosa", Role.SPECIALIST);
             HttpClient client =
-                    HttpClient.newBuilder().sslContext(trusting(keys)).build();
+                    HttpClient.newBuilder().sslContext(keys.trusting()).build();
             HttpResponse<String> page = client.send(
                     HttpRequest.newBuilder(URI.create("https://localhost:" + clinic.server.port() + "/sign-in"))
                             .build(),
@@ -186,45 +184,5 @@ class ProtectionTest {
         socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
         InputStream in = socket.getInputStream();
         return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
-
-    private Path keyStore() throws Exception {
-        Path keys = folder.resolve("server.p12");
-        Files.writeString(folder.resolve("password"), "not-a-secret\n");
-        Process made = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "keytool")
-                                .toString(),
-                        "-genkeypair",
-                        "-alias",
-                        "server",
-                        "-keyalg",
-                        "EC",
-                        "-dname",
-                        "CN=localhost",
-                        "-ext",
-                        "san=dns:localhost,ip:127.0.0.1",
-                        "-storetype",
-                        "PKCS12",
-                        "-keystore",
-                        keys.toString(),
-                        "-storepass",
-                        "not-a-secret")
-                .redirectErrorStream(true)
-                .start();
-        String said = new String(made.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertEquals(0, made.waitFor(), said);
-        return keys;
-    }
-
-    private static SSLContext trusting(Path keys) throws Exception {
-        KeyStore own = KeyStore.getInstance(keys.toFile(), "not-a-secret".toCharArray());
-        KeyStore trusted = KeyStore.getInstance("PKCS12");
-        trusted.load(null, null);
-        trusted.setCertificateEntry("server", own.getCertificate("server"));
-        TrustManagerFactory managers = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
-        managers.init(trusted);
-        SSLContext context = SSLContext.getInstance("TLS");
-        context.init(null, managers.getTrustManagers(), null);
-        return context;
     }
 }
