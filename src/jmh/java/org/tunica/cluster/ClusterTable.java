@@ -1,6 +1,7 @@
 package org.tunica.cluster;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -22,6 +23,7 @@ import org.tunica.similar.SimilarFilter;
 public final class ClusterTable {
     private static final int MOST = 10;
     private static final int NODES = 3;
+    private static final List<String> LASTING = List.of("-Xmx1g", "-XX:+UseSerialGC");
     private static final double MS_PER_NS = 1e-6;
 
     private final Tunica tunica = Tunica.shipped();
@@ -33,10 +35,16 @@ public final class ClusterTable {
 
     /** Prints the table. */
     public static void main(String[] args) {
-        ClusterTable table = new ClusterTable(Integer.parseInt(args[0]));
-        System.out.println("cases     segments  index      built s  p50 ms  p95 ms  max ms");
-        Arrays.stream(args).skip(1).mapToLong(Long::parseLong).forEach(table::row);
+        rows(
+                Integer.parseInt(args[0]),
+                Arrays.stream(args).skip(1).map(Long::valueOf).toList());
         System.exit(0);
+    }
+
+    /** Prints the table. */
+    public static void rows(int questions, List<Long> cases) {
+        System.out.println("cases     segments  index      built s  p50 ms  p95 ms  max ms");
+        cases.forEach(new ClusterTable(questions)::row);
     }
 
     private void row(long cases) {
@@ -44,7 +52,7 @@ public final class ClusterTable {
         long began = System.nanoTime();
         try (CaseLibrary local = CaseLibrary.inMemory(source, tunica.knowledge(), tunica.physics())) {
             print(cases, "local", seconds(began), local);
-            try (TestCluster nodes = TestCluster.of(NODES)) {
+            try (TestCluster nodes = TestCluster.of(NODES, LASTING)) {
                 Cluster cluster = tunica.likeness().cluster(nodes.address());
                 long loading = System.nanoTime();
                 cluster.rebuild(source, Cluster.Spread.USUAL, CaseProgress.NONE);

@@ -15,6 +15,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tunica.Replays;
 import org.tunica.Tunica;
@@ -42,18 +43,22 @@ public final class SplitReplayTable {
     }
 
     public static void main(String[] args) throws Exception {
-        Path folder = Files.createDirectories(Path.of(args[0]));
+        List<String> counts =
+                args.length > 1 ? List.of(args).subList(1, args.length) : List.of("1000", "10000", "100000", "1000000");
+        rows(Path.of(args[0]), counts, draft -> true);
+    }
+
+    /** Prints the table for some of the drafts of {@link ReplayTable}. */
+    public static void rows(Path folder, List<String> counts, Predicate<String> drafts) throws Exception {
+        Files.createDirectories(folder);
         SplitReplayTable table = new SplitReplayTable(folder, Engine.POSTGRESQL.freshPlace(folder));
-        System.out.printf("cores %d%n", Runtime.getRuntime().availableProcessors());
         System.out.println("cases    draft                           whole s   split s  split/whole");
-        for (String count : args.length > 1
-                ? List.of(args).subList(1, args.length)
-                : List.of("1000", "10000", "100000", "1000000")) {
-            table.rows(count);
+        for (String count : counts) {
+            table.rows(count, drafts);
         }
     }
 
-    private void rows(String count) throws Exception {
+    private void rows(String count, Predicate<String> drafts) throws Exception {
         Tunica shipped = Tunica.shipped();
         CaseBase base = ReplayTable.base(shipped, folder.resolve("base-" + count), Long.parseLong(count));
         List<Path> heat = new ArrayList<>();
@@ -63,7 +68,9 @@ public final class SplitReplayTable {
                 ReplayTable.lend(shipped, work.heat(shipped.physics()), base);
             }
         }
-        for (Map.Entry<String, Tunica> draft : ReplayTable.drafts().entrySet()) {
+        Map<String, Tunica> timed = ReplayTable.drafts();
+        timed.keySet().removeIf(drafts.negate());
+        for (Map.Entry<String, Tunica> draft : timed.entrySet()) {
             Replays replays = shipped.against(draft.getValue());
             heat.forEach(SplitReplayTable::forgetParts);
             long began = System.nanoTime();

@@ -26,7 +26,11 @@ public final class ReplicaTable {
 
     /** Prints the table. */
     public static void main(String[] args) throws Exception {
-        Duration time = Duration.ofSeconds(args.length == 0 ? 10 : Integer.parseInt(args[0]));
+        rows(Duration.ofSeconds(args.length == 0 ? 10 : Integer.parseInt(args[0])));
+    }
+
+    /** Prints the table. */
+    public static void rows(Duration time) throws Exception {
         String place = Engine.POSTGRESQL.freshPlace(DEMO);
         String advice = Files.readString(DEMO.resolve("straight-thigh-trunk.json"));
         String sign = Files.readString(DEMO.resolve("fhir/order-sign.json"));

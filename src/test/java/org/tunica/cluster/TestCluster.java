@@ -22,20 +22,34 @@ public final class TestCluster implements AutoCloseable {
     private static final Path CLASS_PATH = Path.of("target/engine.classpath");
     private static final String SOURCE = "src/test/cluster/ClusterNode.java";
 
+    /** What starts soonest; for nodes that are asked some hundred questions. */
+    private static final List<String> QUICK = List.of("-Xmx512m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+
     private final Path folder;
+    private final List<String> jvm;
     private final List<Process> nodes = new ArrayList<>();
     private final List<Integer> ports;
 
-    private TestCluster(Path folder, List<Integer> ports) {
+    private TestCluster(Path folder, List<String> jvm, List<Integer> ports) {
         this.folder = folder;
+        this.jvm = jvm;
         this.ports = ports;
     }
 
     /** Starts nodes and waits until all of them have found each other. */
     public static TestCluster of(int count) {
+        return of(count, QUICK);
+    }
+
+    /**
+     * Starts nodes and waits until all of them have found each other.
+     *
+     * @param jvm arguments of the Java process of each node
+     */
+    static TestCluster of(int count, List<String> jvm) {
         try {
             List<Integer> ports = free(2 * count);
-            TestCluster cluster = new TestCluster(Files.createTempDirectory("engine"), ports.subList(0, count));
+            TestCluster cluster = new TestCluster(Files.createTempDirectory("engine"), jvm, ports.subList(0, count));
             for (int node = 0; node < count; node++) {
                 cluster.nodes.add(cluster.start(node, ports.subList(count, 2 * count)));
             }
@@ -67,22 +81,20 @@ public final class TestCluster implements AutoCloseable {
         Path home = Files.createDirectories(folder.resolve("n" + node));
         String names = IntStream.range(0, between.size()).mapToObj(i -> "n" + i).collect(Collectors.joining(","));
         String addresses = between.stream().map(port -> "127.0.0.1:" + port).collect(Collectors.joining(","));
-        return new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx512m",
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        Files.readString(CLASS_PATH),
-                        SOURCE,
-                        "n" + node,
-                        home.toString(),
-                        String.valueOf(ports.get(node)),
-                        String.valueOf(between.get(node)),
-                        names,
-                        addresses)
-                .redirectErrorStream(true)
-                .start();
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(jvm);
+        command.addAll(List.of(
+                "-cp",
+                Files.readString(CLASS_PATH),
+                SOURCE,
+                "n" + node,
+                home.toString(),
+                String.valueOf(ports.get(node)),
+                String.valueOf(between.get(node)),
+                names,
+                addresses));
+        return new ProcessBuilder(command).redirectErrorStream(true).start();
     }
 
     /** Waits until a node says it has started; what it says later is read and forgotten, so that it never waits for us. */
