@@ -12,13 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tunica.plan.Advice;
 
-class CasesCommandTest {
+class CasesCommandTest extends AtTheCommandLine {
     @TempDir
     private Path folder;
-
-    private int code;
-    private String out = "";
-    private String err = "";
 
     @Test
     void invent_export_check_import_areTheSameCases() throws IOException {
@@ -91,13 +87,5 @@ class CasesCommandTest {
 
     private String at(String name) {
         return folder.resolve(name).toString();
-    }
-
-    private void run(String... args) {
-        StringWriter o = new StringWriter();
-        StringWriter e = new StringWriter();
-        code = Main.run(args, new PrintWriter(o), new PrintWriter(e));
-        out = o.toString();
-        err = e.toString();
     }
 }

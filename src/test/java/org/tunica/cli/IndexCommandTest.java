@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,15 +19,11 @@ import org.tunica.cluster.Gate;
 import org.tunica.cluster.TestCluster;
 
 /** An index on a search engine that many share, from the command line: a real engine of one node. */
-class IndexCommandTest {
+class IndexCommandTest extends AtTheCommandLine {
     private static final String DEMO = "knowledge/demo/straight-thigh-trunk.json";
 
     @TempDir
     private Path folder;
-
-    private int code;
-    private String out = "";
-    private String err = "";
 
     @Test
     void documentationExample_theSameIsFoundThere() throws IOException {
@@ -118,13 +112,5 @@ class IndexCommandTest {
         run("similar", DEMO, "--index", "http://127.0.0.1:9", "--cases", folder.toString());
         assertEquals(2, code);
         assertTrue(err.contains("not both"), err);
-    }
-
-    private void run(String... args) {
-        StringWriter written = new StringWriter();
-        StringWriter faults = new StringWriter();
-        code = Main.run(args, new PrintWriter(written), new PrintWriter(faults));
-        out = written.toString();
-        err = faults.toString();
     }
 }

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +18,7 @@ import org.tunica.signing.KeyFile;
 import org.tunica.signing.Signature;
 
 /** A governance team of invented people at the command line, from the first key to the day a release is rolled back. */
-class ReleaseCommandTest {
+class ReleaseCommandTest extends AtTheCommandLine {
     private static final String CASE = "knowledge/demo/straight-thigh-trunk.json";
 
     @TempDir
@@ -28,9 +26,6 @@ class ReleaseCommandTest {
 
     private String data = "";
     private String passphrase = "";
-    private int code;
-    private String out = "";
-    private String err = "";
 
     @BeforeEach
     void place() throws IOException {
@@ -281,13 +276,5 @@ class ReleaseCommandTest {
         run(args);
         assertEquals(2, code, out);
         assertTrue(err.contains(says), err);
-    }
-
-    private void run(String... args) {
-        StringWriter written = new StringWriter();
-        StringWriter faults = new StringWriter();
-        code = Main.run(args, new PrintWriter(written), new PrintWriter(faults));
-        out = written.toString();
-        err = faults.toString();
     }
 }

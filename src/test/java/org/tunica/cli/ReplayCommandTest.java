@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +16,7 @@ import org.tunica.knowledge.Bundle;
 import org.tunica.plan.Advice;
 import org.tunica.store.Store;
 
-class ReplayCommandTest {
+class ReplayCommandTest extends AtTheCommandLine {
     private static final int DEMO = CaseTree.demoFiles().size();
 
     @TempDir
@@ -26,10 +24,6 @@ class ReplayCommandTest {
 
     @TempDir
     private Path folder;
-
-    private int code;
-    private String out = "";
-    private String err = "";
 
     /** The arteries of every demonstration case are sound, so no search for a heat setting holds these tests up. */
     @BeforeAll
@@ -43,14 +37,6 @@ class ReplayCommandTest {
                             ? text.getValue().replaceFirst("then caution strongly", "then caution slightly")
                             : text.getValue());
         }
-    }
-
-    private void run(String... args) {
-        StringWriter written = new StringWriter();
-        StringWriter errors = new StringWriter();
-        code = Main.run(args, new PrintWriter(written), new PrintWriter(errors));
-        out = written.toString();
-        err = errors.toString();
     }
 
     private void replay(String... more) {

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,15 +13,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class SheetCommandTest {
+class SheetCommandTest extends AtTheCommandLine {
     private static final String CASE = "knowledge/demo/straight-thigh-trunk.json";
 
     @TempDir
     private Path folder;
-
-    private int code;
-    private String out = "";
-    private String err = "";
 
     @Test
     void writesHtmlAndPdf() throws IOException {
@@ -56,13 +50,5 @@ class SheetCommandTest {
         assertEquals(2, code);
         assertTrue(err.contains(expected), err);
         assertFalse(err.contains("Exception"), err);
-    }
-
-    private void run(String... args) {
-        StringWriter written = new StringWriter();
-        StringWriter faults = new StringWriter();
-        code = Main.run(args, new PrintWriter(written), new PrintWriter(faults));
-        out = written.toString();
-        err = faults.toString();
     }
 }

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -14,15 +12,11 @@ import org.tunica.InventedFolder;
 import org.tunica.plan.Advice;
 import org.tunica.plan.SimilarAdvice;
 
-class SimilarCommandTest {
+class SimilarCommandTest extends AtTheCommandLine {
     private static final String CASE = "knowledge/demo/straight-thigh-trunk.json";
 
     @TempDir
     private Path folder;
-
-    private int code;
-    private String out = "";
-    private String err = "";
 
     @Test
     void withoutABase_theFirstLineSaysThatItIsInvented() {
@@ -85,13 +79,5 @@ class SimilarCommandTest {
 
     private static String flat(String text) {
         return text.replaceAll("\\s+", " ");
-    }
-
-    private void run(String... args) {
-        StringWriter said = new StringWriter();
-        StringWriter complained = new StringWriter();
-        code = Main.run(args, new PrintWriter(said, true), new PrintWriter(complained, true));
-        out = said.toString();
-        err = complained.toString();
     }
 }

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -22,7 +20,7 @@ import org.tunica.store.Page;
 import org.tunica.store.Store;
 
 /** Checking, backing up and restoring by hand. */
-class StoreCommandsTest {
+class StoreCommandsTest extends AtTheCommandLine {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T08:00:00Z"), ZoneOffset.UTC);
 
     @TempDir
@@ -30,9 +28,6 @@ class StoreCommandsTest {
 
     private String data = "";
     private String archive = "";
-    private int code;
-    private String out = "";
-    private String err = "";
 
     @BeforeEach
     void keepACase() {
@@ -145,13 +140,5 @@ class StoreCommandsTest {
         assertEquals(1, code);
         assertTrue(err.contains("below: cannot be used"), err);
         assertFalse(err.contains("Exception"), err);
-    }
-
-    private void run(String... args) {
-        StringWriter written = new StringWriter();
-        StringWriter faults = new StringWriter();
-        code = Main.run(args, new PrintWriter(written), new PrintWriter(faults));
-        out = written.toString();
-        err = faults.toString();
     }
 }
