@@ -128,7 +128,11 @@ class PastSignsTest {
         assertEquals(1, signs.size());
         assertTrue(signs.get(0).says().contains("were found open at their last scan"));
         assertEquals(
-                List.of("meeting.alike.min", "meeting.alike-cases.min", "meeting.found-open.min"),
+                List.of(
+                        "meeting.past-segments.min",
+                        "meeting.alike.min",
+                        "meeting.alike-cases.min",
+                        "meeting.found-open.min"),
                 signs.get(0).limits().stream().map(limit -> limit.id()).toList());
         assertTrue(signs.get(0).invented());
         assertEquals(

@@ -89,8 +89,7 @@ public final class PastSigns {
     }
 
     private List<Sign> of(CaseFile caseFile, Limb limb, Segment segment, SegmentAdvice advice) {
-        int enough = (int) Math.max(knowledge.value(BASE), knowledge.value(MANY));
-        Found found = library.nearest(caseFile, limb, segment, SimilarFilter.ALL, enough);
+        Found found = library.nearest(caseFile, limb, segment, SimilarFilter.ALL, looked());
         List<PastSegment> alike = found.hits().stream()
                 .filter(hit -> hit.likeness().orElseThrow().similarity() >= knowledge.value(ALIKE))
                 .map(Hit::past)
@@ -108,6 +107,15 @@ public final class PastSigns {
                     foundOpen(alike, first).ifPresent(signs::add);
                 });
         return signs;
+    }
+
+    /** How many of the nearest segments are looked at: enough for each bound on a count. */
+    private int looked() {
+        return (int) Math.max(knowledge.value(BASE), knowledge.value(MANY));
+    }
+
+    private String nearest() {
+        return "among the " + looked() + " nearest past segments, of the cases at least " + percent(ALIKE) + " alike";
     }
 
     private Sign rare() {
@@ -128,9 +136,9 @@ public final class PastSigns {
         }
         return Optional.of(sign(
                 "similar cases disagree with the ranking",
-                "of the past cases with a segment at least " + percent(ALIKE) + " alike, at least " + percent(OTHERS)
-                        + " were treated by another kind of technique than " + words(first.family())
-                        + ", which is ranked first",
+                nearest() + ", at least " + percent(OTHERS) + " were treated by another kind of technique than "
+                        + words(first.family()) + ", which is ranked first",
+                BASE,
                 ALIKE,
                 MANY,
                 OTHERS));
@@ -147,9 +155,9 @@ public final class PastSigns {
         }
         return Optional.of(sign(
                 "similar cases disagree with the ranking",
-                "of the past cases with a segment at least " + percent(ALIKE) + " alike and treated by "
-                        + words(first.family()) + ", which is ranked first, at least " + percent(OPEN)
-                        + " were found open at their last scan",
+                nearest() + " and treated by " + words(first.family()) + ", which is ranked first, at least "
+                        + percent(OPEN) + " were found open at their last scan",
+                BASE,
                 ALIKE,
                 MANY,
                 OPEN));
