@@ -67,6 +67,7 @@ public final class SplitReplayTable {
             try (WorkFolder work = WorkFolder.of(heat.get(i))) {
                 ReplayTable.lend(shipped, work.heat(shipped.physics()), base);
             }
+            BorrowedHeat.passMuster(heat.get(i), shipped.physics());
         }
         Map<String, Tunica> timed = ReplayTable.drafts();
         timed.keySet().removeIf(drafts.negate());

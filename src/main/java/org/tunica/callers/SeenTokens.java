@@ -13,4 +13,7 @@ public interface SeenTokens {
      * @return whether it was not seen before; of several that ask at once about one token, one is told so
      */
     boolean firstTime(String issuer, String id, Instant until);
+
+    /** What was used before is not remembered: a token made earlier may have been used, and must be refused. */
+    Instant since();
 }

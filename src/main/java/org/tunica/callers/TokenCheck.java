@@ -59,7 +59,7 @@ public final class TokenCheck {
         if (!List.of(audience).equals(claims.getAudience())) {
             throw new TokenRefused("the token is for another address, or for several");
         }
-        Instant until = times.check(claims);
+        Instant until = times.check(claims, seen.since());
         if (!caller.tenant().equals(tenant(claims))) {
             throw new TokenRefused("the token is of another tenant");
         }

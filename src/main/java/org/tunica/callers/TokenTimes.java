@@ -15,14 +15,19 @@ import java.util.Date;
  * @param longestLife from its making to its end
  */
 record TokenTimes(Clock clock, Duration skew, Duration longestLife) {
-    /** Holds a token against the clock and returns after when it can be forgotten. */
-    Instant check(JWTClaimsSet claims) throws TokenRefused {
+    /**
+     * Holds a token against the clock and returns after when it can be forgotten.
+     *
+     * @param since when the tokens that were used are remembered
+     */
+    Instant check(JWTClaimsSet claims, Instant since) throws TokenRefused {
         Instant now = clock.instant();
         Instant end = instant(claims.getExpirationTime(), "says not when it ends");
         Instant made = instant(claims.getIssueTime(), "says not when it was made");
         refuseIf(!end.isAfter(now.minus(skew)), "has ended");
         refuseIf(made.isAfter(now.plus(skew)), "is made in the future");
         refuseIf(made.isBefore(now.minus(longestLife).minus(skew)), "was made too long ago");
+        refuseIf(made.isBefore(since), "was made before the tokens that were used are remembered");
         refuseIf(end.isAfter(made.plus(longestLife)), "lives too long");
         Date notBefore = claims.getNotBeforeTime();
         refuseIf(notBefore != null && notBefore.toInstant().isAfter(now.plus(skew)), "is not valid yet");

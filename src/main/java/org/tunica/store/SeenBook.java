@@ -2,7 +2,7 @@ package org.tunica.store;
 
 import java.time.Instant;
 
-/** Tokens that were used at any of several servers over one database. Safe for several threads and programs. */
+/** Tokens that were used at any server over one store, now or before it was started. Safe for several threads and programs. */
 public interface SeenBook {
     /**
      * Notes a token.
@@ -14,4 +14,12 @@ public interface SeenBook {
      * @throws StoreUnavailable when the database cannot tell; the token must be refused then
      */
     boolean firstTime(String issuer, String id, Instant until);
+
+    /**
+     * Since when tokens are remembered, to the second, as tokens tell it: since the store was restored from a backup, as none
+     * holds any; else since ever.
+     *
+     * @throws StoreUnavailable when the database cannot tell
+     */
+    Instant since();
 }

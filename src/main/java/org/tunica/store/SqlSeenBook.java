@@ -3,12 +3,14 @@ package org.tunica.store;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Seen tokens in the table of that name. It takes no write lock: the key of the table alone decides who came first. */
 final class SqlSeenBook implements SeenBook {
+    private static final Duration A_SECOND = Duration.ofSeconds(1);
     private static final Duration BETWEEN_CLEANINGS = Duration.ofMinutes(5);
 
     /** So long a token is remembered past its end, for servers whose clocks are behind this one. */
@@ -34,6 +36,20 @@ final class SqlSeenBook implements SeenBook {
                             .params(issuer, id, until.toEpochMilli())
                             .update()
                     == 1;
+        } catch (DataAccessException e) {
+            throw Trouble.of(place, e);
+        }
+    }
+
+    @Override
+    public Instant since() {
+        try {
+            return sql.sql("select max(at_ms) from audit where act = ?")
+                    .param(Act.RESTORED.word())
+                    .query(Long.class)
+                    .optional()
+                    .map(atMs -> Instant.ofEpochMilli(atMs).plus(A_SECOND).truncatedTo(ChronoUnit.SECONDS))
+                    .orElse(Instant.EPOCH);
         } catch (DataAccessException e) {
             throw Trouble.of(place, e);
         }

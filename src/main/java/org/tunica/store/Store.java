@@ -187,9 +187,9 @@ public final class Store implements AutoCloseable {
         return place.ownFolder().or(() -> beside);
     }
 
-    /** Tokens that were used at any server over this store; empty where one program alone serves from it. */
-    public Optional<SeenBook> seenTokens() {
-        return place.shared() ? Optional.of(seen) : Optional.empty();
+    /** Tokens that were used at any server over this store. */
+    public SeenBook seenTokens() {
+        return seen;
     }
 
     /** Parts of long work that programs over this store share; empty where one program alone works with it. */

@@ -12,7 +12,7 @@
  * org.tunica.store.FeedbackBook}, {@link org.tunica.store.ReleaseShelf}, {@link org.tunica.store.ChangeShelf}, {@link org.tunica.store.CardBook} and {@link org.tunica.store.AuditTrail}. May import {@code casefile}.
  *
  * <p>What several servers share while they run (sessions, tokens that were seen, parts of replays) is here too, outside the
- * trail and outside backups: after a restore everybody signs in again.
+ * trail and outside backups: after a restore everybody signs in again, and a token made before it is refused.
  *
  * <p>Decisions. A transaction takes its lock by its first statement. One backup format serves both databases.
  */

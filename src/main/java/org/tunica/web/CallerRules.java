@@ -2,6 +2,7 @@ package org.tunica.web;
 
 import jakarta.servlet.Filter;
 import java.time.Clock;
+import java.time.Instant;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.context.annotation.Bean;
@@ -17,11 +18,11 @@ import org.springframework.security.web.authentication.AnonymousAuthenticationFi
 import org.springframework.security.web.authentication.logout.LogoutFilter;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 import org.tunica.Tunica;
-import org.tunica.callers.SeenInMemory;
 import org.tunica.callers.SeenTokens;
 import org.tunica.callers.TokenCheck;
 import org.tunica.fhir.FhirTranslator;
 import org.tunica.fhir.Site;
+import org.tunica.store.SeenBook;
 import org.tunica.store.Store;
 
 /** What record systems are offered, and who of them is let in. */
@@ -71,7 +72,7 @@ class CallerRules {
                         policy -> policy.policyDirectives("default-src 'none'; frame-ancestors 'none'")))
                 .addFilterBefore(Origins.filter(known.origins()), LogoutFilter.class)
                 .addFilterBefore(
-                        signIn(known, settings.limits(), seen(store, clock), clock),
+                        signIn(known, settings.limits(), seen(store.seenTokens()), clock),
                         AnonymousAuthenticationFilter.class)
                 .authorizeHttpRequests(requests -> requests.requestMatchers(
                                 HttpMethod.GET, "/fhir/metadata", "/fhir/OperationDefinition/*")
@@ -87,9 +88,20 @@ class CallerRules {
                 .build();
     }
 
-    /** A token passes once at all servers over one database. */
-    private static SeenTokens seen(Store store, Clock clock) {
-        return store.seenTokens().<SeenTokens>map(book -> book::firstTime).orElseGet(() -> new SeenInMemory(clock));
+    /** A token passes once at all servers over one store, whenever they were started. */
+    private static SeenTokens seen(SeenBook book) {
+        Instant since = book.since();
+        return new SeenTokens() {
+            @Override
+            public boolean firstTime(String issuer, String id, Instant until) {
+                return book.firstTime(issuer, id, until);
+            }
+
+            @Override
+            public Instant since() {
+                return since; // a store is restored before any server opens it
+            }
+        };
     }
 
     private static Filter signIn(RecordSystems known, Limits limits, SeenTokens seen, Clock clock) {

@@ -57,7 +57,6 @@ class SharedTablesTest {
     @Test
     void aFolder_sharesNothing() {
         try (Store alone = Store.open(folder.resolve("alone").toString(), clock)) {
-            assertEquals(Optional.empty(), alone.seenTokens());
             assertEquals(Optional.empty(), alone.sessions());
             assertEquals(Optional.empty(), alone.parts());
             assertEquals(Optional.empty(), alone.replays());
@@ -73,7 +72,7 @@ class SharedTablesTest {
                 String id = "token-" + token;
                 List<Callable<Boolean>> shown = new ArrayList<>();
                 for (int i = 0; i < 8; i++) {
-                    SeenBook book = (i % 2 == 0 ? one : other).seenTokens().orElseThrow();
+                    SeenBook book = (i % 2 == 0 ? one : other).seenTokens();
                     shown.add(() -> book.firstTime("issuer", id, until));
                 }
                 int first = 0;
@@ -85,15 +84,15 @@ class SharedTablesTest {
         } finally {
             crowd.shutdownNow();
         }
-        assertTrue(one.seenTokens().orElseThrow().firstTime("another issuer", "token-0", until));
+        assertTrue(one.seenTokens().firstTime("another issuer", "token-0", until));
     }
 
     @Test
     void aTokenLongPastItsEnd_isForgotten() throws SQLException {
-        SeenBook book = one.seenTokens().orElseThrow();
+        SeenBook book = one.seenTokens();
         assertTrue(book.firstTime("issuer", "old", clock.instant().minus(Duration.ofHours(2))));
         assertTrue(book.firstTime("issuer", "lately", clock.instant().minus(Duration.ofMinutes(30))));
-        Store.open(place, clock).seenTokens().orElseThrow().firstTime("issuer", "new", clock.instant());
+        Store.open(place, clock).seenTokens().firstTime("issuer", "new", clock.instant());
         assertTrue(book.firstTime("issuer", "old", clock.instant()), "forgotten, as it is refused by its time alone");
         assertFalse(book.firstTime("issuer", "lately", clock.instant()), "a clock elsewhere may be behind");
     }
@@ -144,7 +143,7 @@ class SharedTablesTest {
     /** A session opens the door to whoever has its row; it must not travel with a backup. */
     @Test
     void whatIsShared_isInNoBackup() throws IOException, SQLException {
-        one.seenTokens().orElseThrow().firstTime("planted", "planted", clock.instant());
+        one.seenTokens().firstTime("planted", "planted", clock.instant());
         one.parts().orElseThrow().take("planted", 1, "planted", "planted", LONG);
         one.replays().orElseThrow().begin(Filled.ANNA, asked("key"));
         one.replays().orElseThrow().finished("key", "planted");
