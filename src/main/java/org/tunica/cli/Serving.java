@@ -15,7 +15,8 @@ import org.tunica.web.WebServer;
 
 /**
  * A server over the rules in force. When another release comes into force, by hand, by plan or by a rollback, it starts anew
- * with that one at the same address; when the one in force may not be used any more, it ends with the reason.
+ * with that one at the same address, after the other servers over its database or before them; when the one in force may not
+ * be used any more, it ends with the reason.
  */
 final class Serving {
     /** How soon a rollback is noticed. */
@@ -42,6 +43,7 @@ final class Serving {
      * @throws org.tunica.casefile.FaultyInput when the release in force may not be used
      */
     void until(Stopping stopping, Told told) throws InterruptedException {
+        RestartTurn turn = new RestartTurn(store.parts(), clock);
         try (ServedRules rules = new ServedRules(store, clock, Program.running())) {
             ServerSettings here = settings;
             boolean ends = false;
@@ -49,8 +51,9 @@ final class Serving {
                 Engines.Engine engine = rules.inForce();
                 try (WebServer server = WebServer.start(engine.tunica(), store, here, clock)) {
                     here = settings.with(new Listening(settings.listening().address(), server.port()));
+                    turn.over();
                     told.up(server, says(engine));
-                    ends = untilAnother(stopping, rules, engine);
+                    ends = untilAnother(stopping, rules, engine, turn);
                 }
             }
         }
@@ -63,11 +66,11 @@ final class Serving {
         return says;
     }
 
-    /** Whether it is time to end; if not, another release is in force. */
-    private static boolean untilAnother(Stopping stopping, ServedRules rules, Engines.Engine engine)
+    /** Whether it is time to end; if not, another release is in force and it is our turn to start with it. */
+    private static boolean untilAnother(Stopping stopping, ServedRules rules, Engines.Engine engine, RestartTurn turn)
             throws InterruptedException {
         while (!stopping.askedWithin(LOOK)) {
-            if (another(rules, engine)) {
+            if (another(rules, engine) && turn.comes()) {
                 return false;
             }
         }

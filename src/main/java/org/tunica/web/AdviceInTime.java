@@ -43,7 +43,7 @@ final class AdviceInTime implements AutoCloseable {
         this.clock = clock;
         int threads =
                 Math.max(1, Runtime.getRuntime().availableProcessors() - 1); // the heat model uses the others, too
-        this.behind = new AdviceQueue(threads, MOST_WAITING);
+        this.behind = new AdviceQueue(clock, threads, MOST_WAITING);
     }
 
     /** An adviser that answers within a time. */

@@ -1,6 +1,8 @@
 package org.tunica.web;
 
+import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -22,6 +24,7 @@ final class AdviceQueue implements AutoCloseable {
     /** What is foreseen is a mean: one who may wait so long is let in when those ahead likely take half of it. */
     private static final int SPARE = 2;
 
+    private final Clock clock;
     private final int threads;
     private final int mostWaiting;
     private final ThreadPoolExecutor behind;
@@ -31,10 +34,12 @@ final class AdviceQueue implements AutoCloseable {
     private double usualNs;
 
     /**
+     * @param clock tells how long an advice takes
      * @param threads how many are computed at once, at least 1
      * @param mostWaiting how many may wait for a thread, at least 1
      */
-    AdviceQueue(int threads, int mostWaiting) {
+    AdviceQueue(Clock clock, int threads, int mostWaiting) {
+        this.clock = clock;
         this.threads = threads;
         this.mostWaiting = mostWaiting;
         this.behind = new ThreadPoolExecutor(
@@ -88,11 +93,11 @@ final class AdviceQueue implements AutoCloseable {
 
     /** Counts an advice as done before anybody is told that it is. */
     private Advice timed(Callable<Advice> work) throws Exception {
-        long from = System.nanoTime();
+        Instant from = clock.instant();
         try {
             return work.call();
         } finally {
-            end(System.nanoTime() - from);
+            end(Duration.between(from, clock.instant()).toNanos());
         }
     }
 

@@ -24,12 +24,13 @@ import org.tunica.web.AdviceQueue.Place;
 class AdviceQueueTest {
     private static final Duration DAY = Duration.ofDays(1);
 
+    private final MovableClock clock = new MovableClock();
     private final CountDownLatch gate = new CountDownLatch(1);
     private final Semaphore begun = new Semaphore(0);
 
     @Test
     void beforeAnythingIsKnown_everybodyWaits_andAFullQueueSaysSo() throws Exception {
-        try (AdviceQueue queue = new AdviceQueue(1, 3)) {
+        try (AdviceQueue queue = new AdviceQueue(clock, 1, 3)) {
             begun(queue);
             Place last = null;
             for (int i = 0; i < 3; i++) {
@@ -43,15 +44,15 @@ class AdviceQueueTest {
 
     @Test
     void whoIsNext_waits_andWhoseTurnComesTooLateDoesNot() throws Exception {
-        try (AdviceQueue queue = new AdviceQueue(2, 10)) {
+        try (AdviceQueue queue = new AdviceQueue(clock, 2, 10)) {
             queue.enter(slow()).orElseThrow().get(1, TimeUnit.MINUTES);
             begun(queue);
             Place second = queue.enter(closed()).orElseThrow();
             assertTrue(queue.hurry(second, Duration.ZERO), "two are computed at once");
             begun.acquire();
             Place third = queue.enter(closed()).orElseThrow();
-            assertFalse(queue.hurry(third, Duration.ofMillis(5)));
-            assertTrue(queue.hurry(third, DAY));
+            assertFalse(queue.hurry(third, Duration.ofMillis(19)));
+            assertTrue(queue.hurry(third, Duration.ofMillis(20)));
             gate.countDown();
             third.get(1, TimeUnit.MINUTES);
             assertTrue(queue.hurry(third, Duration.ZERO), "it is done");
@@ -61,7 +62,7 @@ class AdviceQueueTest {
     @Test
     void thoseSomebodyWaitsFor_comeFirst() throws Exception {
         List<String> order = Collections.synchronizedList(new ArrayList<>());
-        try (AdviceQueue queue = new AdviceQueue(1, 10)) {
+        try (AdviceQueue queue = new AdviceQueue(clock, 1, 10)) {
             begun(queue);
             List<Place> places = new ArrayList<>();
             for (String name : List.of("a", "b", "c", "d")) {
@@ -83,9 +84,9 @@ class AdviceQueueTest {
 
     @Test
     void oneThatFails_leavesTheQueueToo() throws Exception {
-        try (AdviceQueue queue = new AdviceQueue(1, 10)) {
+        try (AdviceQueue queue = new AdviceQueue(clock, 1, 10)) {
             Place faulty = queue.enter(() -> {
-                        Thread.sleep(20);
+                        clock.move(Duration.ofMillis(20));
                         throw new IllegalArgumentException("faulty");
                     })
                     .orElseThrow();
@@ -115,10 +116,10 @@ class AdviceQueueTest {
         };
     }
 
-    /** Takes longer than 10 ms. */
-    private static Callable<Advice> slow() {
+    /** Takes 20 ms. */
+    private Callable<Advice> slow() {
         return () -> {
-            Thread.sleep(20);
+            clock.move(Duration.ofMillis(20));
             return nothing();
         };
     }

@@ -144,12 +144,17 @@ class ReplicasTest {
     void aReleaseThatCameIntoForceAtOne_isServedByBoth_andNobodyMustSignInAgain() throws Exception {
         Browser stefan = signedIn(one, "stefan");
         String token = stefan.token();
-        stefan.form("/governance/releases/1.1.0/by-either/rollback", token, Map.of("reason", "it warned too often"));
-        for (Replica replica : List.of(one, other)) {
-            List<String> said = replica.up();
-            assertTrue(said.contains("Release 1.0.0 is in force."), said::toString);
-            assertEquals(
-                    200, at(replica, stefan).get("/api/governance/releases").statusCode());
+        try (Watchman watchman = new Watchman(one, other)) {
+            stefan.form(
+                    "/governance/releases/1.1.0/by-either/rollback", token, Map.of("reason", "it warned too often"));
+            for (Replica replica : List.of(one, other)) {
+                List<String> said = replica.up();
+                assertTrue(said.contains("Release 1.0.0 is in force."), said::toString);
+                assertEquals(
+                        200, at(replica, stefan).get("/api/governance/releases").statusCode());
+            }
+            assertTrue(watchman.sawOneAway(), "neither was seen to start anew");
+            assertEquals(0, watchman.sawBothAway(), "they start anew one after the other");
         }
     }
 
