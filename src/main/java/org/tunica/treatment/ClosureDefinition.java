@@ -24,6 +24,20 @@ public enum ClosureDefinition implements Word {
         boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
             return occludedShare(treatedCm, openCm) >= limits.mechanochemicalOccludedShareMin();
         }
+    },
+    /** After laser or radiofrequency: an open part of limited length is allowed (S-0022, from memory). */
+    HEAT_OPEN_PART("follow-up.heat.open-part.max") {
+        @Override
+        boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
+            return openCm <= limits.heatOpenPartMaxCm();
+        }
+    },
+    /** After laser or radiofrequency: no flow is left anywhere in the treated length (S-1101). */
+    HEAT_NO_FLOW("follow-up.heat.no-flow.max") {
+        @Override
+        boolean allows(double treatedCm, double openCm, FollowUpLimits limits) {
+            return openCm <= limits.heatNoFlowMaxCm();
+        }
     };
 
     private final String limitId;

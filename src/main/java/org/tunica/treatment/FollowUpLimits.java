@@ -9,6 +9,8 @@ import org.tunica.knowledge.Knowledge;
  * @param adhesiveOpenStumpMaxCm longest open stump after adhesive, cm
  * @param mechanochemicalOpenPartMaxCm longest open part after mechanochemical closure, cm
  * @param mechanochemicalOccludedShareMin least share of the length occluded after it, 0 to 1
+ * @param heatOpenPartMaxCm longest open part after heat, cm
+ * @param heatNoFlowMaxCm open length after heat where no flow may be left, cm
  * @param superficialRefluxOverS reflux of a superficial vein counts above this, s
  * @param deepRefluxOverS reflux of a deep vein counts above this, s
  * @param reopenedAt1940NmUpToJPerCm veins reopened at up to this linear energy at 1940 nm, J/cm
@@ -19,6 +21,8 @@ public record FollowUpLimits(
         double adhesiveOpenStumpMaxCm,
         double mechanochemicalOpenPartMaxCm,
         double mechanochemicalOccludedShareMin,
+        double heatOpenPartMaxCm,
+        double heatNoFlowMaxCm,
         double superficialRefluxOverS,
         double deepRefluxOverS,
         double reopenedAt1940NmUpToJPerCm,
@@ -30,6 +34,8 @@ public record FollowUpLimits(
             "follow-up.adhesive.open-stump.max",
             "follow-up.mechanochemical.open-part.max",
             "follow-up.mechanochemical.occluded-share.min",
+            "follow-up.heat.open-part.max",
+            "follow-up.heat.no-flow.max",
             "reflux.superficial.over",
             "follow-up.reflux.deep.over",
             "follow-up.laser-1940.energy.reopened-up-to",
@@ -39,6 +45,6 @@ public record FollowUpLimits(
     /** The limits of a release. */
     public static FollowUpLimits of(Knowledge knowledge) {
         double[] v = IDS.stream().mapToDouble(knowledge::value).toArray();
-        return new FollowUpLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7]);
+        return new FollowUpLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8], v[9]);
     }
 }

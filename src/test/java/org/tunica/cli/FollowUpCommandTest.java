@@ -44,7 +44,8 @@ class FollowUpCommandTest {
         assertTrue(out.contains("no total, for these items are not graded: pigmentation"));
         assertTrue(out.contains("Next scan: about day 13 after the procedure"));
         assertTrue(out.contains("counts as closed, 5 cm [S-0022, unverified]"));
-        assertTrue(out.contains("Closed at the last scan: 1 of 2 segments scanned (3 followed), by the definition"));
+        assertTrue(out.contains("1 of 1 segments scanned (2 followed), by the definition heat open part"), out);
+        assertTrue(out.contains("0 of 1 segments scanned (1 followed), by the definition adhesive open stump"), out);
         assertTrue(out.contains("R2, right small saphenous, mid calf: cyanoacrylate adhesive: no follow-up recorded"));
     }
 
@@ -62,7 +63,7 @@ class FollowUpCommandTest {
                 folder.resolve("f.json"),
                 Files.readString(Path.of(FOLLOW_UP))
                         .replace("larkspur-11", "larkspur-12")
-                        .replace("adhesive-open", "open"));
+                        .replace("heat-open", "open"));
         run("followup", plan(), faulty.toString());
         assertEquals(2, code);
         assertTrue(err.contains("$.limbs[1].treated[0].closure"), err);

@@ -130,6 +130,14 @@ class TreatmentDefinitionsTest {
     }
 
     @Test
+    void heatAllowsAShortOpenPartOrNoneByTheDefinitionNamed() { // S-0022, from memory, unverified; S-1101
+        assertTrue(ClosureDefinition.HEAT_OPEN_PART.closed(30, 5, LIMITS));
+        assertFalse(ClosureDefinition.HEAT_OPEN_PART.closed(30, 5.1, LIMITS));
+        assertTrue(ClosureDefinition.HEAT_NO_FLOW.closed(30, 0, LIMITS));
+        assertFalse(ClosureDefinition.HEAT_NO_FLOW.closed(30, 0.1, LIMITS));
+    }
+
+    @Test
     void moreOpenThanTreatedIsRefused() {
         assertThrows(
                 IllegalArgumentException.class, () -> ClosureDefinition.MECHANOCHEMICAL_OPEN_PART.closed(8, 9, LIMITS));

@@ -47,7 +47,11 @@ class TreatmentTest {
         "mechanochemical-open-part, 10, CLOSED",
         "mechanochemical-open-part, 10.1, PARTLY_OPEN",
         "mechanochemical-occluded-share, 4.5, CLOSED",
-        "mechanochemical-occluded-share, 4.6, PARTLY_OPEN"
+        "mechanochemical-occluded-share, 4.6, PARTLY_OPEN",
+        "heat-open-part, 5, CLOSED",
+        "heat-open-part, 5.1, PARTLY_OPEN",
+        "heat-no-flow, 0, CLOSED",
+        "heat-no-flow, 0.1, PARTLY_OPEN"
     })
     void oneVeinByEachDefinition(String definition, double openCm, ClosureState expected) {
         assertEquals(
