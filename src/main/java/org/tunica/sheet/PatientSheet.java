@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -192,17 +194,33 @@ public final class PatientSheet {
     private void figures(
             PlainWay way, List<Picked> of, PlainFigure.Kind kind, String heading, String none, List<Block> blocks) {
         blocks.add(new Block.Heading(heading));
-        for (Segment.Vein vein : veinsOf(of)) {
-            List<List<String>> rows = figures(way, of, kind, vein)
-                    .map(figure -> List.of(FigureText.of(figure), cited(figure.source(), figure.standing())))
-                    .toList();
-            String name = capital(plain.sentence("vein." + vein.word()));
-            if (rows.isEmpty()) {
-                blocks.add(new Block.Paragraph(name + ": " + plain.sentence(none)));
-            } else {
-                blocks.add(new Block.Table(List.of(name, "Source"), rows));
-            }
+        Map<List<Segment.Vein>, List<List<String>>> tables = new LinkedHashMap<>();
+        shared(way, of, kind)
+                .forEach((figure, veins) -> tables.computeIfAbsent(veins, first -> new ArrayList<>())
+                        .add(List.of(FigureText.of(figure), cited(figure.source(), figure.standing()))));
+        tables.forEach((veins, rows) -> blocks.add(new Block.Table(List.of(named(veins), "Source"), rows)));
+        List<Segment.Vein> without = veinsOf(of).stream()
+                .filter(vein -> figures(way, of, kind, vein).findAny().isEmpty())
+                .toList();
+        if (!without.isEmpty()) {
+            blocks.add(new Block.Paragraph(named(without) + ": " + plain.sentence(none)));
         }
+    }
+
+    /** Each figure once, with all the veins it is told for: said again for each vein, nobody reads it. */
+    private Map<PlainFigure, List<Segment.Vein>> shared(PlainWay way, List<Picked> of, PlainFigure.Kind kind) {
+        Map<PlainFigure, List<Segment.Vein>> shared = new LinkedHashMap<>();
+        veinsOf(of)
+                .forEach(vein -> figures(way, of, kind, vein)
+                        .forEach(figure -> shared.computeIfAbsent(figure, first -> new ArrayList<>())
+                                .add(vein)));
+        return shared;
+    }
+
+    private String named(List<Segment.Vein> veins) {
+        return capital(veins.stream()
+                .map(vein -> plain.sentence("vein." + vein.word()))
+                .collect(Collectors.joining("; ")));
     }
 
     private static List<Segment.Vein> veinsOf(List<Picked> of) {
@@ -233,19 +251,18 @@ public final class PatientSheet {
 
     private Document.Section sources(List<Picked> picked) {
         TreeSet<String> ids = new TreeSet<>();
-        List<Block.Line> counted = new ArrayList<>();
+        Set<PlainFigure> told = new LinkedHashSet<>();
         ways(picked).forEach((way, of) -> {
             ids.add(way.source());
             ids.add(way.may().source());
             Stream.of(PlainFigure.Kind.values())
-                    .flatMap(kind -> veinsOf(of).stream().flatMap(vein -> figures(way, of, kind, vein)))
-                    .distinct()
-                    .forEach(figure -> {
-                        ids.add(figure.source());
-                        counted.add(new Block.Line(
-                                figure.source(), FigureText.of(figure) + " Counted: " + figure.definition() + "."));
-                    });
+                    .forEach(kind -> told.addAll(shared(way, of, kind).keySet()));
         });
+        told.forEach(figure -> ids.add(figure.source()));
+        List<Block.Line> counted = told.stream()
+                .map(figure -> new Block.Line(
+                        figure.source(), FigureText.of(figure) + " Counted: " + figure.definition() + "."))
+                .toList();
         return new Document.Section(
                 "For your specialist: sources",
                 List.of(

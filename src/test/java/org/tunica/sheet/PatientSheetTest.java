@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -188,6 +189,27 @@ class PatientSheetTest {
         assertTrue(texts.stream().anyMatch(text -> text.contains("We found no good figures on how often harm")));
     }
 
+    @ParameterizedTest
+    @MethodSource("techniques")
+    void aFigureOfSeveralVeinsIsToldOnce_andNoneIsLost(String technique) {
+        List<Segment.Vein> veins = List.of(Segment.Vein.values());
+        List<String> together = rows(sheet(technique, veins, OptionStanding.SUITABLE));
+        assertEquals(Set.copyOf(together).size(), together.size(), together::toString);
+        Set<String> apart = veins.stream()
+                .flatMap(vein -> rows(sheet(technique, vein, OptionStanding.SUITABLE)).stream())
+                .collect(Collectors.toSet());
+        assertEquals(apart, Set.copyOf(together));
+    }
+
+    /** What the tables of figures say. */
+    private static List<String> rows(Document sheet) {
+        return sheet.sections().stream()
+                .flatMap(section -> section.blocks().stream())
+                .filter(Block.Table.class::isInstance)
+                .flatMap(block -> texts(block).stream())
+                .toList();
+    }
+
     @Test
     void thePdfHoldsEverySentence_andTheSameSheetTheSameBytes() throws IOException {
         Document sheet = SHEETS.of(SOUND, Map.of());
@@ -218,6 +240,10 @@ class PatientSheetTest {
 
     /** The sheet of a sound leg as if a technique stood so for a vein. */
     private static Document sheet(String technique, Segment.Vein vein, OptionStanding standing) {
+        return sheet(technique, List.of(vein), standing);
+    }
+
+    private static Document sheet(String technique, List<Segment.Vein> veins, OptionStanding standing) {
         SegmentAdvice sound = SOUND.segments().get(0);
         OptionAdvice option = sound.options().stream()
                 .filter(one -> one.technique().equals(technique))
@@ -239,20 +265,22 @@ class PatientSheetTest {
                 option.reasons(),
                 option.cautions(),
                 option.needs());
-        SegmentAdvice segment = new SegmentAdvice(
-                sound.ref(),
-                sound.side(),
-                vein,
-                sound.level(),
-                sound.derived(),
-                List.of(standingSo),
-                sound.nearMisses(),
-                sound.ranking(),
-                sound.firmness(),
-                sound.hardCase(),
-                sound.similar());
-        Advice advice = new Advice(
-                SOUND.format(), SOUND.caseRef(), SOUND.release(), SOUND.seed(), SOUND.caution(), List.of(segment));
+        List<SegmentAdvice> segments = veins.stream()
+                .map(vein -> new SegmentAdvice(
+                        sound.ref(),
+                        sound.side(),
+                        vein,
+                        sound.level(),
+                        sound.derived(),
+                        List.of(standingSo),
+                        sound.nearMisses(),
+                        sound.ranking(),
+                        sound.firmness(),
+                        sound.hardCase(),
+                        sound.similar()))
+                .toList();
+        Advice advice =
+                new Advice(SOUND.format(), SOUND.caseRef(), SOUND.release(), SOUND.seed(), SOUND.caution(), segments);
         return SHEETS.of(advice, Map.of(sound.ref(), technique));
     }
 
