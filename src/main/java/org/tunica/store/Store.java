@@ -8,8 +8,10 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
+import org.springframework.transaction.TransactionException;
 
 /** Everything that is kept, in one place. Safe for several threads; close it at the end. */
 public final class Store implements AutoCloseable {
@@ -180,6 +182,20 @@ public final class Store implements AutoCloseable {
                 return new Backup(manifest.at(), manifest.head(), found.auditRows() + found.keptRows());
             });
         }
+    }
+
+    /** Why the database did not do its work, in plain words, if it is behind a failure; sessions fail with words of a library. */
+    public Optional<String> outage(Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof StoreUnavailable known) {
+                return Optional.of(String.valueOf(known.getMessage()));
+            }
+            if (cause instanceof DataAccessException || cause instanceof TransactionException) {
+                return Optional.of(String.valueOf(
+                        Trouble.of(connections.place(), (Exception) cause).getMessage()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The folder for what is kept beside the data and is no part of a backup: their own, or the one that was named for it. */

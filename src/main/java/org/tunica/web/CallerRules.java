@@ -56,6 +56,11 @@ class CallerRules {
     }
 
     @Bean
+    Outages outages(Store store) {
+        return new Outages(store);
+    }
+
+    @Bean
     RequestLimits requestLimits(ServerSettings settings, Clock clock) {
         return new RequestLimits(settings.limits(), clock);
     }

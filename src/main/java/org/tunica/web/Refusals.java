@@ -83,6 +83,7 @@ final class Refusals {
             case CONTENT_TOO_LARGE -> "too-long";
             case TOO_MANY_REQUESTS -> "throttled";
             case INTERNAL_SERVER_ERROR -> "exception";
+            case SERVICE_UNAVAILABLE -> "transient";
             default -> "invalid";
         };
     }
