@@ -84,8 +84,8 @@ public final class Cluster {
      */
     public void follow(CaseSource added, List<String> goneIds) {
         try (Engine engine = Engine.at(address)) {
-            meta(engine);
-            new Following(engine, names.inUse(), layout).follow(added, rows, goneIds);
+            ClusterIndex.Meta before = meta(engine);
+            new Following(engine, names.inUse(), layout).follow(added, rows, goneIds, before);
         }
     }
 
@@ -138,15 +138,6 @@ public final class Cluster {
     }
 
     private Optional<ClusterIndex.Meta> found(Engine engine) {
-        Engine.Answer answer = engine.tryTo("GET", "/" + names.inUse() + "/_mapping", Engine.object());
-        if (answer.missing()) {
-            return Optional.empty();
-        }
-        if (answer.overloaded() || answer.body().has("error")) {
-            throw new EngineUnavailable("The search engine does not tell of its index: " + answer.reason());
-        }
-        return answer.body().values().stream()
-                .findFirst()
-                .map(index -> ClusterIndex.Meta.of(index.path("mappings").path("_meta")));
+        return ClusterIndex.Meta.at(engine, names.inUse());
     }
 }

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.tunica.pastcases.PastCase;
 import org.tunica.pastcases.PastCaseReader;
 import org.tunica.similar.CaseSource;
+import org.tunica.similar.LeftOut;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -30,9 +31,11 @@ final class ClusterCases implements CaseSource {
         return meta.invented();
     }
 
+    /** Asked for each time, as what is in the index changes while it is open. */
     @Override
     public String says() {
-        return meta.says();
+        ClusterIndex.Meta now = ClusterIndex.Meta.at(engine, name).orElse(meta);
+        return LeftOut.told(now.says(), now.leftOut());
     }
 
     @Override

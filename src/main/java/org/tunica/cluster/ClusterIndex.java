@@ -2,7 +2,9 @@ package org.tunica.cluster;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
+import java.util.stream.Stream;
 import org.tunica.similar.CaseSource;
 import org.tunica.similar.Question;
 import org.tunica.similar.SearchWords;
@@ -22,21 +24,50 @@ final class ClusterIndex implements SegmentIndex {
     private final Meta meta;
 
     /** What was written down when it was loaded. */
-    record Meta(String digest, String says, boolean invented) {
+    record Meta(String digest, String says, boolean invented, List<String> leftOut) {
+        /** Of a source that has handed over all it has. */
         static Meta of(CaseSource source) {
-            return new Meta(source.digest(), source.says(), source.invented());
+            return new Meta(source.digest(), source.says(), source.invented(), source.leftOut());
+        }
+
+        /** What stands at the index of a name, if there is one. */
+        static Optional<Meta> at(Engine engine, String name) {
+            Engine.Answer answer = engine.tryTo("GET", "/" + name + "/_mapping", Engine.object());
+            if (answer.missing()) {
+                return Optional.empty();
+            }
+            if (answer.overloaded() || answer.body().has("error")) {
+                throw new EngineUnavailable("The search engine does not tell of its index: " + answer.reason());
+            }
+            return answer.body().values().stream()
+                    .findFirst()
+                    .map(index -> of(index.path("mappings").path("_meta")));
+        }
+
+        /** The same after what was there before was brought up to it. */
+        Meta after(Meta before, List<String> goneIds) {
+            List<String> all = Stream.concat(before.leftOut.stream(), leftOut.stream())
+                    .distinct()
+                    .filter(id -> !goneIds.contains(id))
+                    .toList();
+            return new Meta(digest, says, invented, all);
         }
 
         static Meta of(JsonNode meta) {
             return new Meta(
                     meta.path("digest").asString(""),
                     meta.path("says").asString(""),
-                    meta.path("invented").asBoolean(false));
+                    meta.path("invented").asBoolean(false),
+                    meta.path("leftOut").valueStream().map(JsonNode::asString).toList());
         }
 
         ObjectNode json() {
             ObjectNode json = Engine.object();
-            json.putObject("_meta").put("digest", digest).put("says", says).put("invented", invented);
+            ObjectNode meta = json.putObject("_meta")
+                    .put("digest", digest)
+                    .put("says", says)
+                    .put("invented", invented);
+            leftOut.forEach(meta.putArray("leftOut")::add);
             return json;
         }
     }

@@ -24,7 +24,7 @@ final class Following {
      * Adds cases, takes others out, and writes down what is there now: last, so that whoever dies before is followed by another
      * who does all of it again.
      */
-    void follow(CaseSource added, SegmentRows rows, List<String> goneIds) {
+    void follow(CaseSource added, SegmentRows rows, List<String> goneIds, ClusterIndex.Meta before) {
         try (BulkLoad load = new BulkLoad(engine, name)) {
             rows.each(
                     added,
@@ -34,7 +34,10 @@ final class Following {
         engine.ask("POST", "/" + name + "/_refresh", Engine.object());
         goneIds.forEach(this::remove);
         engine.ask("POST", "/" + name + "/_refresh", Engine.object());
-        engine.ask("PUT", "/" + name + "/_mapping", ClusterIndex.Meta.of(added).json());
+        engine.ask(
+                "PUT",
+                "/" + name + "/_mapping",
+                ClusterIndex.Meta.of(added).after(before, goneIds).json());
     }
 
     private void remove(String caseId) {

@@ -9,6 +9,7 @@ import org.tunica.casefile.FaultyInput;
 import org.tunica.cluster.Cluster;
 import org.tunica.pastcases.PastCase;
 import org.tunica.similar.CaseLibrary;
+import org.tunica.similar.LeftOut;
 import org.tunica.store.KeptPastCase;
 import org.tunica.store.Page;
 import org.tunica.store.PastCaseState;
@@ -19,8 +20,6 @@ import org.tunica.store.Store;
  * invented ones; a real case never is.
  */
 public final class PastLibrary implements AutoCloseable {
-    private static final int MOST_NAMED = 10;
-
     private final Tunica tunica;
     private final Store store;
     private final Optional<Cluster> shared;
@@ -73,7 +72,8 @@ public final class PastLibrary implements AutoCloseable {
         } while (kept.size() == Page.LONGEST);
         released = cases.isEmpty()
                 ? Optional.empty()
-                : Optional.of(tunica.likeness().released(says(cases.size(), unreadable), cases));
+                : Optional.of(tunica.likeness()
+                        .released(LeftOut.told(cases.size() + " past cases released here.", unreadable), cases));
         builtAt = last;
     }
 
@@ -97,18 +97,6 @@ public final class PastLibrary implements AutoCloseable {
         } catch (FaultyInput e) {
             return Optional.empty();
         }
-    }
-
-    /** What is left out is named, so that somebody can look at it. */
-    private static String says(int count, List<String> unreadable) {
-        String found = count + " past cases released here.";
-        if (unreadable.isEmpty()) {
-            return found;
-        }
-        String named = String.join(", ", unreadable.subList(0, Math.min(MOST_NAMED, unreadable.size())));
-        int more = unreadable.size() - MOST_NAMED;
-        return found + " LEFT OUT, for the rules in force cannot read it: " + named
-                + (more > 0 ? " and " + more + " more." : ".");
     }
 
     /** The number of the last change of what is released, in the audit trail; nought before there was one. */

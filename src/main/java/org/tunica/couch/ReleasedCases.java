@@ -21,6 +21,7 @@ final class ReleasedCases implements CaseSource {
     private final long after;
     private final long upTo;
     private final List<String> goneIds = new ArrayList<>();
+    private final List<String> leftOut = new ArrayList<>();
 
     /**
      * @param after an audit number; what came before is not handed over
@@ -81,6 +82,7 @@ final class ReleasedCases implements CaseSource {
             try {
                 pastCase = read(one);
             } catch (FaultyInput e) {
+                leftOut.add(one.id());
                 return;
             }
             taker.take(one.stamp().auditNumber(), pastCase);
@@ -90,6 +92,11 @@ final class ReleasedCases implements CaseSource {
     private PastCase read(KeptPastCase one) {
         return tunica.pastCases()
                 .readPastCase("past case " + one.id(), one.line().getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Override
+    public List<String> leftOut() {
+        return leftOut;
     }
 
     /** Those that went, once all were handed over. */

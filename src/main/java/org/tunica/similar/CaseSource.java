@@ -21,6 +21,11 @@ public interface CaseSource {
      */
     void each(Taker taker);
 
+    /** Ids of cases that cannot be read and were therefore not handed over, once {@link #each} is done. */
+    default List<String> leftOut() {
+        return List.of();
+    }
+
     /** The case at a place. */
     PastCase at(long where);
 

@@ -1,6 +1,8 @@
 package org.tunica.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
@@ -47,15 +49,33 @@ class SharedIndexTest {
             awaitFollowed(nodes);
             assertTrue(browser.whole(PAGE).contains("Past cases released here."));
             release(clinic, 12);
+            String unreadable = releaseUnreadable(clinic);
             awaitFollowed(nodes);
+            assertTrue(browser.whole(PAGE).contains("LEFT OUT, for the rules in force cannot read it: " + unreadable));
             clinic.store.pastCases().withdraw(SETTING_UP, released.remove(0).id());
             awaitFollowed(nodes);
+            assertTrue(browser.whole(PAGE).contains("cannot read it: " + unreadable), "it is still there");
+            clinic.store.pastCases().withdraw(SETTING_UP, unreadable);
+            release(clinic, 13);
+            awaitFollowed(nodes);
+            assertFalse(browser.whole(PAGE).contains("LEFT OUT"));
             nodes.kill(0);
             HttpResponse<String> page = browser.get(PAGE);
             assertEquals(503, page.statusCode());
             assertTrue(page.body().contains("Past cases cannot be searched now"), page.body());
             assertEquals(200, browser.get("/cases/heron-1").statusCode());
         }
+    }
+
+    /** One with a technique that no rules of today know. */
+    private static String releaseUnreadable(Clinic clinic) {
+        PastCase pastCase = TUNICA.pastCases().inventedLibrary(6).at(1);
+        String line = TUNICA.pastCases().toLine(pastCase);
+        String other = line.replaceAll("\"technique\":\"[a-z0-9-]+\"", "\"technique\":\"of-another-time\"");
+        assertNotEquals(line, other);
+        clinic.store.pastCases().offer(SETTING_UP, pastCase.id(), other);
+        clinic.store.pastCases().release(SETTING_UP, pastCase.id());
+        return pastCase.id();
     }
 
     private void release(Clinic clinic, int number) {
