@@ -66,7 +66,8 @@ final class BorrowedHeat {
         }
     }
 
-    private static Path heatFile(Path work) throws IOException {
+    /** The file of answers in a work folder that holds those to one set of constants. */
+    static Path heatFile(Path work) throws IOException {
         try (Stream<Path> files = Files.list(work)) {
             return files.filter(path -> path.getFileName().toString().startsWith("heat-"))
                     .findFirst()

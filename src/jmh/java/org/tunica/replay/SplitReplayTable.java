@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +17,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.tunica.Replays;
 import org.tunica.Tunica;
@@ -61,13 +63,17 @@ public final class SplitReplayTable {
     private void rows(String count, Predicate<String> drafts) throws Exception {
         Tunica shipped = Tunica.shipped();
         CaseBase base = ReplayTable.base(shipped, folder.resolve("base-" + count), Long.parseLong(count));
-        List<Path> heat = new ArrayList<>();
-        for (int i = 0; i < PROGRAMS; i++) {
-            heat.add(folder.resolve("heat-" + count + "-" + i));
-            try (WorkFolder work = WorkFolder.of(heat.get(i))) {
-                ReplayTable.lend(shipped, work.heat(shipped.physics()), base);
-            }
-            BorrowedHeat.passMuster(heat.get(i), shipped.physics());
+        List<Path> heat = IntStream.range(0, PROGRAMS)
+                .mapToObj(program -> folder.resolve("heat-" + count + "-" + program))
+                .toList();
+        try (WorkFolder work = WorkFolder.of(heat.get(0))) {
+            ReplayTable.lend(shipped, work.heat(shipped.physics()), base);
+        }
+        BorrowedHeat.passMuster(heat.get(0), shipped.physics());
+        for (Path other : heat.subList(1, PROGRAMS)) {
+            Files.createDirectories(other);
+            Path lent = BorrowedHeat.heatFile(heat.get(0));
+            Files.copy(lent, other.resolve(lent.getFileName()), StandardCopyOption.REPLACE_EXISTING);
         }
         Map<String, Tunica> timed = ReplayTable.drafts();
         timed.keySet().removeIf(drafts.negate());
