@@ -15,7 +15,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
-import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.tunica.proposal.WorkingCopy;
 import org.tunica.releases.FirstRelease;
@@ -334,18 +333,8 @@ class GovernanceJourneyTest {
 
     /** Presses a button and comes back when the page it stood on is gone. */
     private static void press(Screen screen, String button) {
-        WebElement page = screen.driver.findElement(By.tagName("html"));
-        screen.driver
+        screen.leaves(() -> screen.driver
                 .findElement(By.xpath("//button[normalize-space() = '" + button + "']"))
-                .click();
-        for (int looks = 0; looks < MOST_GLANCES && isThere(page); looks++) {}
-    }
-
-    private static boolean isThere(WebElement page) {
-        try {
-            return page.isEnabled();
-        } catch (WebDriverException e) {
-            return false;
-        }
+                .click());
     }
 }

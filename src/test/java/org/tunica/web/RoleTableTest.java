@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -14,8 +13,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
-import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 import org.tunica.store.Role;
 
 /**
@@ -229,7 +226,7 @@ class RoleTableTest {
     void everyEndpointOfTheServer_hasARow() {
         Set<String> known = new TreeSet<>();
         TABLE.forEach(row -> known.add(row.endpoint()));
-        assertEquals(known, mapped());
+        assertEquals(known, Endpoints.of(clinic.server));
     }
 
     @Test
@@ -263,26 +260,5 @@ class RoleTableTest {
         HttpResponse<String> answer = browser.json(row.method(), row.address(), "{}");
         String location = answer.headers().firstValue("Location").orElse("");
         return answer.statusCode() != 401 && answer.statusCode() != 403 && !location.endsWith("/sign-in");
-    }
-
-    private static Set<String> mapped() {
-        Set<String> found = new TreeSet<>();
-        for (RequestMappingInfoHandlerMapping mapping : clinic.server.mappings()) {
-            mapping.getHandlerMethods().keySet().forEach(info -> found.addAll(endpoints(info)));
-        }
-        // record systems have tokens and no roles: TokenAttackTest
-        found.removeIf(endpoint -> endpoint.matches("\\S+ /(cds-services|fhir).*"));
-        return found;
-    }
-
-    private static Set<String> endpoints(RequestMappingInfo info) {
-        Set<String> methods = new HashSet<>();
-        info.getMethodsCondition().getMethods().forEach(method -> methods.add(method.name()));
-        Set<String> endpoints = new TreeSet<>();
-        for (String pattern : info.getPatternValues()) {
-            (methods.isEmpty() ? Stream.of("ANY") : methods.stream())
-                    .forEach(method -> endpoints.add(method + " " + pattern));
-        }
-        return endpoints;
     }
 }

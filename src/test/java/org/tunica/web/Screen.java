@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -35,6 +37,8 @@ final class Screen implements AutoCloseable {
             "--disable-component-update",
             "--disable-sync",
             "--window-size=1200,1600");
+
+    private static final int MOST_GLANCES = 20_000;
 
     private final URI server;
     final ChromeDriver driver;
@@ -85,17 +89,68 @@ final class Screen implements AutoCloseable {
         return driver.findElement(By.tagName("body")).getText();
     }
 
+    /** Opens all that is folded and lays out all that is far below, so that nothing on the page is left unlooked at. */
+    void unfold() {
+        driver.executeScript(
+                "document.querySelectorAll('details').forEach(fold => { fold.open = true; });"
+                        + "document.querySelectorAll('section').forEach(part => { part.style.contentVisibility = 'visible'; });");
+    }
+
+    /** Sends the form of the page whose action ends so with nothing in it, past what the browser would hold back. */
+    void sendEmpty(String endOfAction) {
+        leaves(() -> driver.executeScript(
+                "const form = [...document.querySelectorAll('main form')]"
+                        + ".find(one => one.getAttribute('action').endsWith(arguments[0]));"
+                        + "for (const field of form.elements) {"
+                        + "  if (field.type === 'radio' || field.type === 'checkbox') { field.checked = false; }"
+                        + "  else if (field.type !== 'hidden' && field.tagName !== 'BUTTON') { field.value = ''; }"
+                        + "}"
+                        + "form.submit();",
+                endOfAction));
+    }
+
+    /** Does what leads to another page, and comes back when the page it was done on is gone. */
+    void leaves(Runnable act) {
+        WebElement page = driver.findElement(By.tagName("html"));
+        act.run();
+        for (int looks = 0; looks < MOST_GLANCES && isThere(page); looks++) {}
+    }
+
+    private static boolean isThere(WebElement page) {
+        try {
+            return page.isEnabled();
+        } catch (WebDriverException e) {
+            return false;
+        }
+    }
+
     /** What breaks a rule of accessibility gravely, by the rules of WCAG 2 at levels A and AA. */
     List<String> hindrances() throws IOException {
-        try (InputStream in =
-                Screen.class.getResourceAsStream("/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
-            driver.executeScript(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        return broken("['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa']");
+    }
+
+    /** What is too faint on its ground; on another ground nothing else of a page changes. */
+    List<String> faintInks() throws IOException {
+        return broken("{type: 'rule', values: ['color-contrast']}");
+    }
+
+    private List<String> broken(String rules) throws IOException {
+        if (!Boolean.TRUE.equals(driver.executeScript("return 'axe' in window"))) {
+            driver.executeScript(axe());
         }
         Object found = driver.executeAsyncScript("const done = arguments[0];"
-                + "axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa']}).then(r => done(r.violations"
+                + "axe.run({runOnly: " + rules + ", resultTypes: ['violations'], preload: false})"
+                + ".then(r => done(r.violations"
                 + ".filter(v => v.impact === 'serious' || v.impact === 'critical')"
                 + ".map(v => v.id + ': ' + v.nodes.map(n => n.html.slice(0, 200)).join(' | '))));");
         return ((List<?>) found).stream().map(Object::toString).toList();
+    }
+
+    private static String axe() throws IOException {
+        try (InputStream in =
+                Screen.class.getResourceAsStream("/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 
     /** Shows the page as it would be on paper, or in a dark room. */
