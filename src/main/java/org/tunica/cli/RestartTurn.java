@@ -13,10 +13,7 @@ import org.tunica.store.StoreUnavailable;
  * release that is no longer in force must not be served on because another server is slow or died at its turn.
  */
 final class RestartTurn {
-    /** So long a server may take to start anew before the next does so, too. */
-    static final Duration LEASE = Duration.ofSeconds(30);
-
-    /** So long a server waits for its turn. */
+    /** So long a server waits for its turn, and so long it may take to start anew before the next does so, too. */
     static final Duration LONGEST_WAIT = Duration.ofMinutes(1);
 
     private static final String WORK = "start anew";
@@ -40,9 +37,14 @@ final class RestartTurn {
         return parts.isEmpty() || taken(parts.get()) || !clock.instant().isBefore(since.plus(LONGEST_WAIT));
     }
 
+    /** Tells that there is nothing to start anew for, or no longer: a rollback may come before the turn. */
+    void forget() {
+        waitingSince = Optional.empty();
+    }
+
     private boolean taken(PartBook book) {
         try {
-            return book.take(WORK, 0, NOTHING, owner, LEASE);
+            return book.take(WORK, 0, NOTHING, owner, LONGEST_WAIT);
         } catch (StoreUnavailable e) {
             return false; // asked again soon, and not for ever
         }
@@ -51,7 +53,7 @@ final class RestartTurn {
     /** Tells that this server answers again. */
     void over() {
         if (waitingSince.isPresent()) {
-            waitingSince = Optional.empty();
+            forget();
             parts.ifPresent(this::giveBack);
         }
     }

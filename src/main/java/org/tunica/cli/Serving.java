@@ -70,16 +70,20 @@ final class Serving {
     private static boolean untilAnother(Stopping stopping, ServedRules rules, Engines.Engine engine, RestartTurn turn)
             throws InterruptedException {
         while (!stopping.askedWithin(LOOK)) {
-            if (another(rules, engine) && turn.comes()) {
+            if (another(rules, engine, turn) && turn.comes()) {
                 return false;
             }
         }
         return true;
     }
 
-    private static boolean another(ServedRules rules, Engines.Engine engine) {
+    private static boolean another(ServedRules rules, Engines.Engine engine, RestartTurn turn) {
         try {
-            return !rules.inForce().version().equals(engine.version());
+            boolean another = !rules.inForce().version().equals(engine.version());
+            if (!another) {
+                turn.forget();
+            }
+            return another;
         } catch (StoreUnavailable e) {
             return false; // health tells of it; what is in force does not change by not being read
         }

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.springframework.dao.DataAccessException;
+import org.springframework.dao.NonTransientDataAccessResourceException;
+import org.springframework.dao.RecoverableDataAccessException;
+import org.springframework.dao.TransientDataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
 import org.springframework.transaction.TransactionException;
@@ -184,18 +186,18 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    /** Why the database did not do its work, in plain words, if it is behind a failure; sessions fail with words of a library. */
-    public Optional<String> outage(Throwable failure) {
+    /** Whether a failure comes from a database that cannot be reached or used now; sessions fail in the words of a library. */
+    public static boolean isOutage(Throwable failure) {
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof StoreUnavailable known) {
-                return Optional.of(String.valueOf(known.getMessage()));
-            }
-            if (cause instanceof DataAccessException || cause instanceof TransactionException) {
-                return Optional.of(String.valueOf(
-                        Trouble.of(connections.place(), (Exception) cause).getMessage()));
+            if (cause instanceof StoreUnavailable
+                    || cause instanceof NonTransientDataAccessResourceException
+                    || cause instanceof TransientDataAccessException
+                    || cause instanceof RecoverableDataAccessException
+                    || cause instanceof TransactionException) {
+                return true;
             }
         }
-        return Optional.empty();
+        return false;
     }
 
     /** The folder for what is kept beside the data and is no part of a backup: their own, or the one that was named for it. */

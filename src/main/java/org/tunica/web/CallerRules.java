@@ -56,8 +56,8 @@ class CallerRules {
     }
 
     @Bean
-    Outages outages(Store store) {
-        return new Outages(store);
+    Outages outages() {
+        return new Outages();
     }
 
     @Bean

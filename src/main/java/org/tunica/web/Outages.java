@@ -5,11 +5,13 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.core.Ordered;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.filter.OncePerRequestFilter;
+import org.tunica.plan.Advice;
 import org.tunica.store.Store;
 
 /**
@@ -18,12 +20,16 @@ import org.tunica.store.Store;
  */
 final class Outages extends OncePerRequestFilter implements Ordered {
     private static final Logger LOG = LoggerFactory.getLogger(Outages.class);
+    private static final String SAYS = "what is kept cannot be reached now; nothing was done, ask again later";
 
-    private final Store store;
-
-    Outages(Store store) {
-        this.store = store;
-    }
+    /** No template of the pages: these ask who is signed in. */
+    private static final String PAGE = """
+            <!doctype html>
+            <html lang="en">
+            <head><title>Not now</title><meta name="viewport" content="width=device-width, initial-scale=1"></head>
+            <body><main><h1>Not now</h1><p>Your request cannot be answered: %s.</p><p>%s</p></main></body>
+            </html>
+            """;
 
     /** Around all others, that of the sessions too. */
     @Override
@@ -37,16 +43,26 @@ final class Outages extends OncePerRequestFilter implements Ordered {
         try {
             chain.doFilter(request, response);
         } catch (ServletException | RuntimeException e) {
-            String why = store.outage(e).orElse("");
-            if (why.isEmpty()) {
+            if (!Store.isOutage(e)) {
                 throw e;
             }
-            LOG.error("a request could not be answered: {}", why);
-            Refusals.write(
-                    request,
-                    response,
-                    HttpStatus.SERVICE_UNAVAILABLE,
-                    "what is kept cannot be reached now; nothing was done, ask again later");
+            LOG.error("a request could not be answered, as what is kept cannot be reached", e);
+            tell(request, response);
         }
+    }
+
+    private static void tell(HttpServletRequest request, HttpServletResponse response) throws IOException {
+        boolean person = String.valueOf(request.getHeader("Accept")).contains("text/html");
+        if (!person || response.isCommitted()) {
+            Refusals.write(request, response, HttpStatus.SERVICE_UNAVAILABLE, SAYS);
+            return;
+        }
+        byte[] page = PAGE.formatted(SAYS, Advice.CAUTION).getBytes(StandardCharsets.UTF_8);
+        response.resetBuffer();
+        response.setStatus(HttpStatus.SERVICE_UNAVAILABLE.value());
+        response.setContentType("text/html;charset=UTF-8");
+        response.setContentLength(page.length);
+        response.getOutputStream().write(page);
+        response.flushBuffer();
     }
 }

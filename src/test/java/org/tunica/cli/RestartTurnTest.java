@@ -54,6 +54,21 @@ class RestartTurnTest {
     }
 
     @Test
+    void whatWasNoLongerWanted_isWaitedForAnew() throws Exception {
+        String place = Engine.POSTGRESQL.freshPlace(folder);
+        try (Store here = Store.open(place, clock);
+                Store there = Store.open(place, clock)) {
+            RestartTurn one = new RestartTurn(here.parts(), clock);
+            RestartTurn other = new RestartTurn(there.parts(), clock);
+            assertTrue(one.comes());
+            assertFalse(other.comes());
+            other.forget();
+            clock.move(RestartTurn.LONGEST_WAIT);
+            assertFalse(other.comes(), "the wait of another day does not count");
+        }
+    }
+
+    @Test
     void alone_nobodyWaits() {
         assertTrue(new RestartTurn(Optional.empty(), clock).comes());
     }

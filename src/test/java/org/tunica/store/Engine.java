@@ -50,6 +50,14 @@ public enum Engine {
         }
     }
 
+    /** Ends every connection to a database of PostgreSQL and takes no new ones, or takes them again. */
+    public static void reachable(String place, boolean reachable) throws SQLException {
+        String name = place.replaceAll(".*/|\\?.*", "");
+        String admin = Postgres.RUNNING.getJdbcUrl("postgres", "postgres");
+        execute(admin, "alter database " + name + " allow_connections " + reachable);
+        execute(admin, "select pg_terminate_backend(pid) from pg_stat_activity where datname = '" + name + "'");
+    }
+
     private static void execute(String url, String sql) throws SQLException {
         try (Connection connection = DriverManager.getConnection(url);
                 Statement statement = connection.createStatement()) {

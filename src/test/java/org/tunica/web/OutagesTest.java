@@ -10,6 +10,10 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tunica.store.Engine;
@@ -31,23 +35,41 @@ class OutagesTest {
         try (Clinic clinic = Clinic.at(place, settings -> settings.with(records))) {
             clinic.user("rosa", Role.SPECIALIST);
             Browser browser = clinic.signedIn("rosa");
-            Engine.POSTGRESQL.behindItsBack(
-                    place, "alter table seen_tokens rename to away", "alter table sessions rename to away_too");
-            toldToAskAgain(called(clinic, "/cds-services"), "application/problem+json");
-            toldToAskAgain(called(clinic, "/fhir/metadata"), "application/fhir+json");
-            toldToAskAgain(browser.get("/cases"), "application/problem+json");
-            Engine.POSTGRESQL.behindItsBack(
-                    place, "alter table away rename to seen_tokens", "alter table away_too rename to sessions");
+            Engine.reachable(place, false);
+            // each waits for a connection as long as it may, so all at once
+            CompletableFuture<HttpResponse<String>> hook = later(() -> called(clinic, "/cds-services"));
+            CompletableFuture<HttpResponse<String>> record = later(() -> called(clinic, "/fhir/metadata"));
+            CompletableFuture<HttpResponse<String>> program = later(() -> browser.get("/api/cases"));
+            HttpRequest.Builder asked = browser.at("/cases").header("Accept", "text/html");
+            CompletableFuture<HttpResponse<String>> page = later(() -> browser.send(asked));
+            toldToAskAgain(hook.get(), "application/problem+json");
+            toldToAskAgain(record.get(), "application/fhir+json");
+            assertTrue(record.get().body().contains("\"transient\""), record.get()::body);
+            toldToAskAgain(program.get(), "application/problem+json");
+            toldToAskAgain(page.get(), "text/html;charset=UTF-8");
+            assertTrue(page.get().body().contains("licensed specialist decides"), page.get()::body);
+            Engine.reachable(place, true);
             assertEquals(200, called(clinic, "/cds-services").statusCode());
             assertEquals(200, browser.get("/cases").statusCode());
         }
+    }
+
+    private static CompletableFuture<HttpResponse<String>> later(Callable<HttpResponse<String>> asking) {
+        Supplier<HttpResponse<String>> asked = () -> {
+            try {
+                return asking.call();
+            } catch (Exception e) {
+                throw new CompletionException(e);
+            }
+        };
+        return CompletableFuture.supplyAsync(asked, work -> new Thread(work).start());
     }
 
     private static void toldToAskAgain(HttpResponse<String> answer, String type) {
         assertEquals(503, answer.statusCode(), answer::body);
         assertEquals(type, answer.headers().firstValue("Content-Type").orElse(""), answer::body);
         assertTrue(answer.body().contains("ask again later"), answer::body);
-        assertFalse(answer.body().contains("seen_tokens") || answer.body().contains("sessions"), answer::body);
+        assertFalse(answer.body().contains("jdbc") || answer.body().contains("connection"), answer::body);
     }
 
     private static HttpResponse<String> called(Clinic clinic, String path) throws Exception {
