@@ -88,7 +88,7 @@ Feature: How does the specialist come from a scan to a treated vein?
       And the sheet for the patient is a PDF that recommends nothing
       When the page "/cases/steps-06/follow-up" is opened
       And "Days since the procedure; the day itself is 0" is set to "7"
-      And "Counts as closed by the definition" is set to "heat open part"
+      And "Counts as closed by the definition" is set to "heat open part: longest open part with which a vein closed by heat still counts as closed, 5 cm"
       And "Length of the treated vein found open" is set to "0"
       And "Keep the visit" is pressed
       Then it is done

@@ -139,7 +139,8 @@ final class PageForm {
         for (Matcher select = SELECT.matcher(html); select.find(); ) {
             if (attribute(select.group(1), "id").equals(id)) {
                 String value = option(select.group(2), text)
-                        .orElseThrow(() -> new AssertionError("no \"" + text + "\" under " + label));
+                        .orElseThrow(() -> new AssertionError(
+                                "no \"" + text + "\" under " + label + ": " + words(select.group(2))));
                 fields.put(attribute(select.group(1), "name"), List.of(value));
                 return;
             }
