@@ -21,9 +21,6 @@ final class AdviceQueue implements AutoCloseable {
     /** So much of what an advice takes is carried over from those before: a few slow ones are forgotten after some ten others. */
     private static final double KEPT_OF_BEFORE = 0.8;
 
-    /** What is foreseen is a mean: one who may wait so long is let in when those ahead likely take half of it. */
-    private static final int SPARE = 2;
-
     private final Clock clock;
     private final int threads;
     private final int mostWaiting;
@@ -72,7 +69,7 @@ final class AdviceQueue implements AutoCloseable {
             return true;
         }
         int ahead = Math.max(0, running + hurriedWaiting - (threads - 1));
-        if (behind.isShutdown() || ahead * usualNs / threads * SPARE > time.toNanos()) {
+        if (behind.isShutdown() || ahead * usualNs / threads > time.toNanos()) {
             return false;
         }
         if (behind.remove(place)) {

@@ -51,8 +51,8 @@ class AdviceQueueTest {
             assertTrue(queue.hurry(second, Duration.ZERO), "two are computed at once");
             begun.acquire();
             Place third = queue.enter(closed()).orElseThrow();
-            assertFalse(queue.hurry(third, Duration.ofMillis(19)));
-            assertTrue(queue.hurry(third, Duration.ofMillis(20)));
+            assertFalse(queue.hurry(third, Duration.ofMillis(9)));
+            assertTrue(queue.hurry(third, Duration.ofMillis(10)));
             gate.countDown();
             third.get(1, TimeUnit.MINUTES);
             assertTrue(queue.hurry(third, Duration.ZERO), "it is done");
