@@ -57,7 +57,7 @@ final class FilledClinic {
         similar();
         treated();
         meeting();
-        report();
+        report(clinic);
         places.put("first", lastPart(clinic.server.linkForAnotherAdministrator().path()));
         Browser ada = clinic.signedIn("ada");
         String link = ada.json("POST", "/api/users/rosa/link", "").body();
@@ -167,7 +167,8 @@ final class FilledClinic {
                 .fillIn(at + "/meeting", Map.of("question", question, "because", "rare-finding", "date", DAY)));
     }
 
-    private void report() {
+    /** A ward sets a card aside and says why. */
+    static void report(Clinic clinic) {
         Actor ward = new Actor("hook:ward-7");
         clinic.store
                 .cards()

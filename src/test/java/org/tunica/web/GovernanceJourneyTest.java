@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -21,9 +20,6 @@ import org.tunica.releases.FirstRelease;
 import org.tunica.signing.Purpose;
 import org.tunica.signing.SigningRole;
 import org.tunica.signing.Statement;
-import org.tunica.store.Actor;
-import org.tunica.store.GivenCard;
-import org.tunica.store.HookFeedback;
 import org.tunica.store.Role;
 
 /**
@@ -255,17 +251,7 @@ class GovernanceJourneyTest {
     }
 
     private static void whatWasDoneWithACardIsJudged(Screen screen) throws Exception {
-        Actor ward = new Actor("hook:ward-7");
-        clinic.store
-                .cards()
-                .keep(
-                        ward,
-                        new GivenCard(
-                                "card-1", "plan", "1.0.0", "any", "laser-1470-radial", "careful", Set.of("EXC-007")));
-        String body = "{\"feedback\":[{\"overrideReason\":{\"reason\":{\"code\":\"patient-refuses\"}}}]}";
-        clinic.store
-                .feedback()
-                .keep(ward, new HookFeedback("plan", "card-1", "overridden", clinic.clock.instant(), body));
+        FilledClinic.report(clinic);
         go(screen, "/governance/feedback");
         assertTrue(screen.text().contains("Nobody has judged it yet."), screen.text());
         fair(screen);
