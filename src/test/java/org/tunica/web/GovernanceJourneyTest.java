@@ -94,7 +94,7 @@ class GovernanceJourneyTest {
         aFaultyTextIsKeptWithItsFaultAtItsLine(screen, number);
         type(screen, "reason", "a burn at five millimetres and a half, invented");
         press(screen, "Write the reason and fill the record");
-        screen.driver.findElement(By.linkText("Run the checks")).click();
+        follow(screen, "Run the checks");
         assertTrue(screen.text().contains("Nothing bars it"), screen.text());
         assertTrue(screen.text().contains("value: was 5 mm, is 6 mm"), screen.text());
         fair(screen);
@@ -166,7 +166,7 @@ class GovernanceJourneyTest {
         for (int looks = 0; looks < MOST_GLANCES && !replayed(screen); looks++) {}
         assertEquals(
                 "typed meanwhile", screen.driver.findElement(By.id("because")).getAttribute("value"));
-        screen.driver.findElement(By.linkText("What the replay found")).click();
+        follow(screen, "What the replay found");
         assertTrue(screen.text().contains("15 cases with 20 segments"), screen.text());
         assertTrue(screen.text().contains("Held against\n1.0.0 (active, "), screen.text());
         fair(screen);
@@ -178,7 +178,7 @@ class GovernanceJourneyTest {
         press(screen, "Build the release");
         assertTrue(screen.text().contains("Release 1.1.0: draft."), screen.text());
         assertFalse(screen.text().contains("Hand in my signature"), "an author signs nothing");
-        screen.driver.findElement(By.partialLinkText("Hand over to review")).click();
+        follow(screen, "Hand over to review");
         fair(screen);
         press(screen, "Hand over to review");
         assertTrue(screen.text().contains("Release 1.1.0: in review."), screen.text());
@@ -227,7 +227,7 @@ class GovernanceJourneyTest {
     private static void itIsPutInForceAndRolledBack(Screen screen) throws Exception {
         as(screen, "clara");
         go(screen, RELEASE);
-        screen.driver.findElement(By.partialLinkText("Put in force now")).click();
+        follow(screen, "Put in force now");
         assertTrue(screen.text().contains("Release 1.0.0 gives way to release 1.1.0"), screen.text());
         assertTrue(screen.text().contains("value: was 5 mm, is 6 mm"), screen.text());
         fair(screen);
@@ -236,7 +236,7 @@ class GovernanceJourneyTest {
         clinic.clock.move(Duration.ofMinutes(5));
         as(screen, "stefan");
         go(screen, RELEASE);
-        screen.driver.findElement(By.partialLinkText("Roll back")).click();
+        follow(screen, "Roll back");
         assertTrue(screen.text().contains("Release 1.0.0 is in force again at once."), screen.text());
         type(screen, "reason", "it warned too often");
         press(screen, "Roll back");
@@ -315,6 +315,11 @@ class GovernanceJourneyTest {
 
     private static void set(Screen screen, WebElement field, String text) {
         screen.driver.executeScript("arguments[0].value = arguments[1]", field, text);
+    }
+
+    private static void follow(Screen screen, String startOfLink) {
+        screen.leaves(
+                () -> screen.driver.findElement(By.partialLinkText(startOfLink)).click());
     }
 
     /** Presses a button and comes back when the page it stood on is gone. */

@@ -79,10 +79,10 @@ final class Screen implements AutoCloseable {
         driver.get(server.resolve(path).toString());
     }
 
-    /** Signs in with the keyboard alone. */
+    /** Signs in with the keyboard alone, and waits for the answer: a page opened before it would break the sign-in off. */
     void signIn(String name, String password) {
         open("/sign-in");
-        driver.findElement(By.name("name")).sendKeys(name, Keys.TAB, password, Keys.ENTER);
+        leaves(() -> driver.findElement(By.name("name")).sendKeys(name, Keys.TAB, password, Keys.ENTER));
     }
 
     String text() {
