@@ -56,7 +56,7 @@ class MigrationsTest {
         FaultyInput fault = assertThrows(FaultyInput.class, () -> Store.open(place, new SteppingClock()));
         assertTrue(
                 fault.getMessage()
-                        .contains("was written by a newer program: its schema is 99, this program knows 9;"
+                        .contains("was written by a newer program: its schema is 99, this program knows 10;"
                                 + " nothing was changed"),
                 fault.getMessage());
         engine.behindItsBack(place, "select * from later");

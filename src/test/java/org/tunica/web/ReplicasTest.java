@@ -5,11 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.OutputStream;
+import java.net.HttpCookie;
 import java.net.http.HttpRequest;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -104,6 +112,34 @@ class ReplicasTest {
                 "update sessions_attributes set attribute_bytes = 'rO0ABXNyAA' where attribute_name like 'SPRING%'");
         assertEquals(401, at(other, here).get("/api/cases").statusCode());
         assertEquals(200, signedIn(other, "robin").get("/api/cases").statusCode());
+    }
+
+    /** Whoever may read the database may not therefore go on in somebody's name. */
+    @Test
+    @Order(1)
+    void whatStandsInTheTable_opensNoDoor() throws Exception {
+        Browser here = signedIn(one, "robin");
+        String secret = here.session().orElseThrow().getValue();
+        List<String> kept = new ArrayList<>();
+        try (Connection connection = DriverManager.getConnection(place);
+                Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery("select session_id, primary_id from sessions")) {
+            while (rows.next()) {
+                kept.add(rows.getString(1));
+                kept.add(rows.getString(2));
+            }
+        }
+        assertTrue(kept.size() >= 2, kept::toString);
+        for (String id : kept) {
+            String shown = Base64.getEncoder().encodeToString(id.getBytes(StandardCharsets.UTF_8));
+            assertNotEquals(secret, shown);
+            HttpCookie cookie = (HttpCookie) here.session().orElseThrow().clone();
+            cookie.setValue(shown);
+            Browser thief = other.browser();
+            thief.carry(cookie);
+            assertEquals(401, thief.get("/api/cases").statusCode());
+        }
+        assertEquals(200, at(other, here).get("/api/cases").statusCode());
     }
 
     @Test
