@@ -23,10 +23,19 @@ public record Document(
         sections = List.copyOf(sections);
     }
 
-    /** A heading and what stands under it. */
-    public record Section(String heading, List<Block> blocks) {
+    /**
+     * A heading and what stands under it.
+     *
+     * @param aside whether it is for those who work with the document alone: it stays in ordinary letters where all else is large
+     */
+    public record Section(String heading, List<Block> blocks, boolean aside) {
         public Section {
             blocks = List.copyOf(blocks);
+        }
+
+        /** A section for every reader. */
+        public Section(String heading, List<Block> blocks) {
+            this(heading, blocks, false);
         }
     }
 }

@@ -48,7 +48,8 @@ final class PageWriter {
     }
 
     private static void section(Document.Section section, Markup out) {
-        out.open("section").element("h2", section.heading());
+        out.open("section", section.aside() ? Map.of("class", "aside") : Map.of())
+                .element("h2", section.heading());
         section.blocks().forEach(block -> block(block, out));
         out.close("section");
     }

@@ -1,17 +1,13 @@
 package org.tunica.sheet;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tunica.casefile.CaseFile;
@@ -20,12 +16,9 @@ import org.tunica.knowledge.Knowledge;
 import org.tunica.knowledge.PlainFigure;
 import org.tunica.knowledge.PlainWay;
 import org.tunica.knowledge.PlainWords;
-import org.tunica.knowledge.Source;
-import org.tunica.knowledge.Standing;
 import org.tunica.paper.Block;
 import org.tunica.paper.Document;
 import org.tunica.plan.Advice;
-import org.tunica.plan.SegmentAdvice;
 
 /**
  * A sheet for the patient of one case. It tells what the options are, what the day is like and what studies found, and
@@ -41,11 +34,6 @@ public final class PatientSheet {
             "sheet.not-advice",
             "sheet.why",
             "sheet.order",
-            "sheet.chosen",
-            "sheet.options",
-            "sheet.none",
-            "sheet.careful",
-            "sheet.measure",
             "sheet.else",
             "sheet.numbers",
             "sheet.no-benefit",
@@ -73,6 +61,7 @@ public final class PatientSheet {
     private static Stream<String> said() {
         return Stream.of(
                         SENTENCES.stream(),
+                        VeinBlocks.SENTENCES.stream(),
                         QUESTIONS.stream(),
                         Stream.of(Segment.Vein.values()).map(vein -> "vein." + vein.word()),
                         Stream.of(Segment.Level.values()).map(level -> "level." + level.word()))
@@ -106,7 +95,7 @@ public final class PatientSheet {
                 .toList();
         List<Document.Section> sections = new ArrayList<>();
         sections.add(opening(picked));
-        sections.add(veins(picked));
+        sections.add(new Document.Section("Your veins", new VeinBlocks(plain).of(picked)));
         ways(picked).forEach((way, of) -> sections.add(way(way, of)));
         sections.add(closing());
         sections.add(sources(picked));
@@ -131,35 +120,6 @@ public final class PatientSheet {
         blocks.add(paragraph("sheet.numbers"));
         blocks.add(paragraph("sheet.unchecked"));
         return new Document.Section("What this sheet is for", blocks);
-    }
-
-    private Document.Section veins(List<Picked> picked) {
-        List<Block> blocks = new ArrayList<>();
-        for (Picked one : picked) {
-            blocks.add(new Block.Heading(where(one.segment())));
-            List<PlainWay> ways = one.ways(plain);
-            if (ways.isEmpty()) {
-                blocks.add(paragraph("sheet.none"));
-            } else {
-                blocks.add(paragraph(one.chosen() ? "sheet.chosen" : "sheet.options"));
-                blocks.add(new Block.Points(
-                        ways.stream().map(way -> named(one, way)).toList()));
-            }
-            if (one.measureFirst()) {
-                blocks.add(paragraph("sheet.measure"));
-            }
-        }
-        return new Document.Section("Your veins", blocks);
-    }
-
-    private String named(Picked one, PlainWay way) {
-        return one.careful(way) ? way.name() + " (" + plain.sentence("sheet.careful") + ")" : way.name();
-    }
-
-    private String where(SegmentAdvice segment) {
-        return segment.ref() + ", " + segment.side().word() + " leg: "
-                + plain.sentence("vein." + segment.vein().word()) + ", "
-                + plain.sentence("level." + segment.level().word());
     }
 
     private Map<PlainWay, List<Picked>> ways(List<Picked> picked) {
@@ -197,7 +157,7 @@ public final class PatientSheet {
         Map<List<Segment.Vein>, List<List<String>>> tables = new LinkedHashMap<>();
         shared(way, of, kind)
                 .forEach((figure, veins) -> tables.computeIfAbsent(veins, first -> new ArrayList<>())
-                        .add(List.of(FigureText.of(figure), cited(figure.source(), figure.standing()))));
+                        .add(List.of(FigureText.of(figure), SheetSources.cited(figure.source(), figure.standing()))));
         tables.forEach((veins, rows) -> blocks.add(new Block.Table(List.of(named(veins), "Source"), rows)));
         List<Segment.Vein> without = veinsOf(of).stream()
                 .filter(vein -> figures(way, of, kind, vein).findAny().isEmpty())
@@ -250,53 +210,20 @@ public final class PatientSheet {
     }
 
     private Document.Section sources(List<Picked> picked) {
-        TreeSet<String> ids = new TreeSet<>();
-        Set<PlainFigure> told = new LinkedHashSet<>();
+        SheetSources sources = new SheetSources(knowledge);
         ways(picked).forEach((way, of) -> {
-            ids.add(way.source());
-            ids.add(way.may().source());
+            sources.told(way);
             Stream.of(PlainFigure.Kind.values())
-                    .forEach(kind -> told.addAll(shared(way, of, kind).keySet()));
+                    .forEach(kind -> shared(way, of, kind).keySet().forEach(sources::told));
         });
-        told.forEach(figure -> ids.add(figure.source()));
-        List<Block.Line> counted = told.stream()
-                .map(figure -> new Block.Line(
-                        figure.source(), FigureText.of(figure) + " Counted: " + figure.definition() + "."))
-                .toList();
-        return new Document.Section(
-                "For your specialist: sources",
-                List.of(
-                        new Block.Paragraph(spoken(ways(picked).keySet())),
-                        new Block.Lines(ids.stream().map(this::source).toList()),
-                        new Block.Heading("What each study counted"),
-                        new Block.Lines(counted)));
-    }
-
-    /** Where that stands which is told without a figure. */
-    private static String spoken(Collection<PlainWay> ways) {
-        return ways.stream()
-                .map(way -> capital(way.name()) + ": the day " + cited(way.source(), way.standing())
-                        + ", what else can happen "
-                        + cited(way.may().source(), way.may().standing()) + ".")
-                .collect(Collectors.joining(" "));
-    }
-
-    private static String cited(String source, Standing standing) {
-        return source + ", " + standing.word();
-    }
-
-    private Block.Line source(String id) {
-        Source source = knowledge.source(id);
-        String doi = source.doi().map(text -> ", doi " + text).orElse("");
-        return new Block.Line(
-                id, source.cites() + doi + " (read: " + source.read().word() + ")");
+        return sources.section();
     }
 
     private Block paragraph(String id) {
         return new Block.Paragraph(plain.sentence(id));
     }
 
-    private static String capital(String text) {
+    static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -7,12 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -199,6 +203,56 @@ class PatientSheetTest {
                 .flatMap(vein -> rows(sheet(technique, vein, OptionStanding.SUITABLE)).stream())
                 .collect(Collectors.toSet());
         assertEquals(apart, Set.copyOf(together));
+    }
+
+    /** Two legs of which nothing was chosen: each way once, beside it exactly the veins it stands for, and with what care. */
+    @Test
+    void openVeinsStandTogether_andEachWayNamesItsVeins() throws IOException {
+        Advice advice = TUNICA.advise(
+                TUNICA.readCase("case", Files.readAllBytes(Path.of("knowledge/demo/both-legs-many-segments.json"))));
+        List<Block> veins = SHEETS.of(advice, Map.of()).sections().get(1).blocks();
+        Map<String, String> byWay = ((Block.Lines) veins.get(veins.size() - 1))
+                .lines().stream().collect(Collectors.toMap(Block.Line::label, Block.Line::text));
+        List<Picked> picked = advice.segments().stream()
+                .map(segment -> Picked.of(segment, Optional.empty()))
+                .toList();
+        assertTrue(picked.size() > 2);
+        TUNICA.knowledge().plain().ways().values().forEach(way -> {
+            String said = byWay.getOrDefault(way.name(), "").replace(" (needs extra care in your case; ask why)", "!");
+            Set<String> freely = Set.of(said.replaceFirst("(; )?[^;]*!$", "").split(", "));
+            Set<String> carefully =
+                    Set.of(said.endsWith("!") ? said.replaceAll("^.*; |!$", "").split(", ") : new String[0]);
+            for (Picked one : picked) {
+                boolean offered = !one.of(way).isEmpty();
+                String ref = one.segment().ref();
+                assertEquals(offered && !one.careful(way), freely.contains(ref), () -> ref + " in " + byWay);
+                assertEquals(offered && one.careful(way), carefully.contains(ref), () -> ref + " in " + byWay);
+            }
+        });
+        picked.forEach(one -> assertTrue(((Block.Lines) veins.get(0))
+                .lines().stream()
+                        .anyMatch(line -> line.label().equals(one.segment().ref()))));
+    }
+
+    /** What each study counted stands once for all its figures of that kind; no figure and no definition is lost. */
+    @Test
+    void theSourcesHoldEveryFigureThatWasTold() {
+        Document sheet = SHEETS.of(SOUND, Map.of());
+        Document.Section sources = sheet.sections().get(sheet.sections().size() - 1);
+        assertTrue(sources.aside());
+        Map<String, String> bySource = ((Block.Lines) sources.blocks().get(1))
+                .lines().stream().collect(Collectors.toMap(Block.Line::label, Block.Line::text));
+        List<List<String>> told = sheet.sections().stream()
+                .flatMap(section -> section.blocks().stream())
+                .filter(Block.Table.class::isInstance)
+                .flatMap(block -> ((Block.Table) block).rows().stream())
+                .toList();
+        assertTrue(told.size() > 20, told::toString);
+        told.forEach(row -> {
+            String source = bySource.get(row.get(1).replaceAll(",.*", ""));
+            assertTrue(
+                    source.matches("(?s).*" + Pattern.quote(row.get(0)) + ".* Counted: .*"), () -> row + ": " + source);
+        });
     }
 
     /** What the tables of figures say. */
