@@ -1,14 +1,11 @@
 package org.tunica;
 
 import java.util.Map;
-import java.util.stream.Stream;
 import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.AuditQuestion;
 import org.tunica.outcomes.Auditor;
 import org.tunica.paper.Document;
-import org.tunica.pastcases.CaseBase;
-import org.tunica.pastcases.CaseProgress;
-import org.tunica.pastcases.PastCase;
+import org.tunica.pastcases.EachCase;
 import org.tunica.picture.OutcomePicture;
 import org.tunica.plan.Advice;
 
@@ -26,19 +23,10 @@ public final class Audits {
      * Results of past cases held against published rates and each other.
      *
      * @param cases in the order of their base
-     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked
+     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked, or what the cases cannot be read for
      */
-    public Audit audit(Stream<PastCase> cases, AuditQuestion question) {
+    public Audit audit(EachCase cases, AuditQuestion question) {
         return auditor.audit(cases, question);
-    }
-
-    /**
-     * The same of a case base.
-     *
-     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked, or each damaged line of the base
-     */
-    public Audit audit(CaseBase base, AuditQuestion question, CaseProgress progress) {
-        return auditor.audit(base, question, progress);
     }
 
     /** An audit as a page without charts. */

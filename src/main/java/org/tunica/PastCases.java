@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Fault;
@@ -121,10 +122,11 @@ public final class PastCases {
     /**
      * Reads every line of a file of past cases and counts.
      *
+     * @param taker is handed each sound case, also where a later line is faulty
      * @throws org.tunica.casefile.FaultyInput with each faulty line and its number
      */
-    public CaseCount checkCases(Path file, CaseProgress progress) {
-        return CaseBase.checkFile(file, new PastCaseReader(knowledge), progress);
+    public CaseCount readCases(Path file, Consumer<PastCase> taker, CaseProgress progress) {
+        return CaseBase.readFile(file, new PastCaseReader(knowledge), taker, progress);
     }
 
     /** Finished cases that nobody ever was, the same for the same seed. */

@@ -47,14 +47,16 @@ class WrittenSchemasTest {
         InventedLibrary library = TUNICA.pastCases().inventedLibrary(InventedLibrary.USUAL_SEED);
         holds(
                 TUNICA.schema(Contract.AUDIT),
-                TUNICA.toJson(TUNICA.audits().audit(library.cases(300), AuditQuestion.ALL)));
+                TUNICA.toJson(TUNICA.audits().audit(library.cases(300)::forEach, AuditQuestion.ALL)));
         AuditQuestion compared = new AuditQuestion(
                 Optional.empty(),
                 Optional.empty(),
                 OptionalInt.of(2015),
                 OptionalInt.empty(),
                 List.of("laser-1470-radial", "rf-segmental-7cm"));
-        holds(TUNICA.schema(Contract.AUDIT), TUNICA.toJson(TUNICA.audits().audit(library.cases(300), compared)));
+        holds(
+                TUNICA.schema(Contract.AUDIT),
+                TUNICA.toJson(TUNICA.audits().audit(library.cases(300)::forEach, compared)));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.tunica.cli;
 
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,8 @@ import org.tunica.Tunica;
 import org.tunica.invented.InventedLibrary;
 import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.AuditQuestion;
+import org.tunica.pastcases.CaseBase;
+import org.tunica.pastcases.EachCase;
 import org.tunica.picture.WindowPicture;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
@@ -29,8 +32,12 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--cases",
             paramLabel = "FOLDER",
-            description = "The folder of the case base (default: a library of made-up cases).")
+            description = "The folder of the case base (default: with --data the past cases released there, else a"
+                    + " library of made-up cases).")
     private Optional<String> folder = Optional.empty();
+
+    @Mixin
+    private RulesInUse rules = new RulesInUse();
 
     @Option(names = "--site", paramLabel = "SITE", description = "Only cases of this site, a pseudonym.")
     private Optional<String> site = Optional.empty();
@@ -76,8 +83,16 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         width.check();
-        Tunica tunica = Tunica.shipped();
-        Audit audit = audit(tunica, new AuditQuestion(site, technique, year(from), year(to), compare));
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            tell(
+                    consulted.tunica(),
+                    audit(consulted, new AuditQuestion(site, technique, year(from), year(to), compare)));
+        }
+        return 0;
+    }
+
+    private void tell(Tunica tunica, Audit audit) {
         if (pdf.isEmpty() && html.isEmpty() && svg.isEmpty()) {
             spec.commandLine()
                     .getOut()
@@ -86,7 +101,7 @@ final class AuditCommand implements Callable<Integer> {
                                     ? tunica.toJson(audit)
                                     : new PaperText(width.columns())
                                             .of(tunica.audits().text(audit)));
-            return 0;
+            return;
         }
         pdf.ifPresent(file ->
                 OutputFile.replacing(file).write(tunica.toPdf(tunica.audits().page(audit))));
@@ -96,22 +111,24 @@ final class AuditCommand implements Callable<Integer> {
                 .charts(audit, WindowPicture.USUAL_WIDTH_PX)
                 .forEach((name, picture) ->
                         OutputFile.replacing(folder + "/" + name + ".svg").write(picture.svg())));
-        return 0;
     }
 
-    private Audit audit(Tunica tunica, AuditQuestion question) {
-        if (folder.isEmpty()) {
-            return tunica.audits()
-                    .audit(
-                            tunica.pastCases()
-                                    .inventedLibrary(InventedLibrary.USUAL_SEED)
-                                    .cases(InventedLibrary.USUAL_COUNT),
-                            question);
+    private Audit audit(Consulted consulted, AuditQuestion question) {
+        PrintWriter err = spec.commandLine().getErr();
+        Tunica tunica = consulted.tunica();
+        if (folder.isPresent()) {
+            CaseBase base = tunica.pastCases().caseBase(CasesFolder.path(folder.get()));
+            try (ProgressBar bar = ProgressBar.atTerminal("reading", err)) {
+                return tunica.audits().audit(taker -> base.each(taker, bar), question);
+            }
         }
-        try (ProgressBar bar =
-                ProgressBar.atTerminal("reading", spec.commandLine().getErr())) {
-            return tunica.audits().audit(tunica.pastCases().caseBase(CasesFolder.path(folder.get())), question, bar);
-        }
+        EachCase cases = consulted
+                .pastCases()
+                .map(desk -> DataHouse.each(desk, err))
+                .orElseGet(() -> tunica.pastCases()
+                        .inventedLibrary(InventedLibrary.USUAL_SEED)
+                        .cases(InventedLibrary.USUAL_COUNT)::forEach);
+        return tunica.audits().audit(cases, question);
     }
 
     private static OptionalInt year(Optional<Integer> year) {

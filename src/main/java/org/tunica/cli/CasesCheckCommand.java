@@ -45,7 +45,7 @@ final class CasesCheckCommand implements Callable<Integer> {
         try (ProgressBar bar =
                 ProgressBar.atTerminal("checking", spec.commandLine().getErr())) {
             CaseCount count = what.file != null
-                    ? tunica.pastCases().checkCases(CasesFolder.path(what.file), bar)
+                    ? tunica.pastCases().readCases(CasesFolder.path(what.file), any -> {}, bar)
                     : tunica.pastCases()
                             .caseBase(CasesFolder.path(String.valueOf(what.folder)))
                             .check(bar);

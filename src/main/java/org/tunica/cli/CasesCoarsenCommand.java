@@ -6,12 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import org.tunica.Tunica;
-import org.tunica.casefile.Fault;
-import org.tunica.casefile.FaultyInput;
 import org.tunica.pastcases.Coarsening;
-import org.tunica.pastcases.WaitingCase;
-import org.tunica.pastcases.WaitingRoom;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,7 +26,7 @@ final class CasesCoarsenCommand implements Callable<Integer> {
     private String id = "";
 
     @Mixin
-    private CasesFolder folder = new CasesFolder();
+    private CasesPlace cases = new CasesPlace();
 
     @Option(
             names = "--less",
@@ -56,19 +51,11 @@ final class CasesCoarsenCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Tunica tunica = Tunica.shipped();
-        WaitingRoom room = folder.room();
-        List<WaitingRoom.Line> lines = room.lines();
-        List<WaitingCase> waiting = CasesFolder.read(tunica, lines);
-        for (int i = 0; i < lines.size(); i++) {
-            if (waiting.get(i).id().equals(id)) {
-                WaitingCase coarser = tunica.pastCases().coarser(waiting.get(i), set(), new HashSet<>(without));
-                room.replace(lines.get(i), tunica.pastCases().toLine(coarser));
-                spec.commandLine().getOut().println("Less is told of " + id + " now; look at it again.");
-                return 0;
-            }
+        try (PastCaseHouse house = cases.open(spec.commandLine().getErr())) {
+            house.coarsen(id, set(), new HashSet<>(without));
         }
-        throw new FaultyInput("cases", List.of(new Fault("ID", "no case of that name waits here")));
+        spec.commandLine().getOut().println("Less is told of " + id + " now; look at it again.");
+        return 0;
     }
 
     private Set<Coarsening.What> set() {

@@ -2,6 +2,7 @@ package org.tunica.cli;
 
 import java.io.BufferedWriter;
 import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,6 @@ import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.casefile.Nearest;
-import org.tunica.pastcases.CaseBase;
 import org.tunica.pastcases.CaseFilter;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class CasesExportCommand implements Callable<Integer> {
     @Mixin
-    private CasesFolder cases = new CasesFolder();
+    private CasesPlace cases = new CasesPlace();
 
     @Option(names = "--to", paramLabel = "FILE", description = "The file to write; without it the cases are printed.")
     private @Nullable String to;
@@ -52,18 +52,17 @@ final class CasesExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Tunica tunica = Tunica.shipped();
-        CaseFilter filter = filter(tunica);
-        CaseBase base = cases.base(tunica);
-        try (ProgressBar bar =
-                ProgressBar.atTerminal("exporting", spec.commandLine().getErr())) {
+        PrintWriter err = spec.commandLine().getErr();
+        try (PastCaseHouse house = cases.open(err);
+                ProgressBar bar = ProgressBar.atTerminal("exporting", err)) {
+            CaseFilter filter = filter(house.tunica());
             if (to == null) {
-                base.export(filter, spec.commandLine().getOut(), bar);
+                house.export(filter, spec.commandLine().getOut(), bar);
             } else {
                 long[] written = {0};
                 OutputFile.replacing(to).write(out -> {
                     BufferedWriter writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-                    written[0] = base.export(filter, writer, bar);
+                    written[0] = house.export(filter, writer, bar);
                     writer.flush();
                 });
                 spec.commandLine().getOut().print(CasesText.exported(written[0], to));

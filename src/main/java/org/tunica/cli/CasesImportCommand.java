@@ -1,8 +1,7 @@
 package org.tunica.cli;
 
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
-import org.tunica.Tunica;
-import org.tunica.pastcases.Imported;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +23,7 @@ final class CasesImportCommand implements Callable<Integer> {
     private String file = "";
 
     @Mixin
-    private CasesFolder cases = new CasesFolder();
+    private CasesPlace cases = new CasesPlace();
 
     @Spec
     private CommandSpec spec;
@@ -35,11 +34,10 @@ final class CasesImportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Tunica tunica = Tunica.shipped();
-        try (ProgressBar bar =
-                ProgressBar.atTerminal("importing", spec.commandLine().getErr())) {
-            Imported imported = cases.base(tunica).importFrom(CasesFolder.path(file), bar);
-            spec.commandLine().getOut().print(CasesText.imported(imported, file, cases.name()));
+        PrintWriter err = spec.commandLine().getErr();
+        try (PastCaseHouse house = cases.open(err);
+                ProgressBar bar = ProgressBar.atTerminal("importing", err)) {
+            spec.commandLine().getOut().print(house.bringIn(CasesFolder.path(file), bar));
         }
         return 0;
     }

@@ -3,12 +3,7 @@ package org.tunica.cli;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import org.tunica.Tunica;
-import org.tunica.casefile.Faults;
-import org.tunica.pastcases.PastCase;
-import org.tunica.pastcases.WaitingRoom;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,13 +16,13 @@ import picocli.CommandLine.Spec;
         name = "release",
         description = {
             "Release waiting cases into the base: those whose digests you give, all or none.",
-            "Who releases them is not kept. A case in too small a crowd is held back and says what it waits for."
+            "In a folder who releases them is not kept; at a server the trail tells it. A case in too small a crowd is held back and says what it waits for."
         },
         footer = {"", Advice.CAUTION},
         mixinStandardHelpOptions = true)
 final class CasesReleaseCommand implements Callable<Integer> {
     @Mixin
-    private CasesFolder folder = new CasesFolder();
+    private CasesPlace cases = new CasesPlace();
 
     @Option(
             names = "--digest",
@@ -46,31 +41,12 @@ final class CasesReleaseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Tunica tunica = Tunica.shipped();
-        WaitingRoom room = folder.room();
-        Set<String> asked = new LinkedHashSet<>(digests);
-        List<WaitingRoom.Line> seen = room.lines().stream()
-                .filter(line -> asked.contains(line.digest()))
-                .toList();
-        everyDigestIsOfALine(asked, seen);
-        List<PastCase> released =
-                tunica.pastCases().release(folder.released(tunica)).of(CasesFolder.read(tunica, seen));
-        folder.base(tunica).add(released);
-        room.remove(asked);
-        spec.commandLine()
-                .getOut()
-                .println(released.size() + (released.size() == 1 ? " case" : " cases") + " released into the base.");
+        try (PastCaseHouse house = cases.open(spec.commandLine().getErr())) {
+            int released = house.release(new LinkedHashSet<>(digests));
+            spec.commandLine()
+                    .getOut()
+                    .println(released + (released == 1 ? " case" : " cases") + " released into the base.");
+        }
         return 0;
-    }
-
-    private static void everyDigestIsOfALine(Set<String> asked, List<WaitingRoom.Line> seen) {
-        Faults faults = new Faults();
-        Set<String> known = new LinkedHashSet<>();
-        seen.forEach(line -> known.add(line.digest()));
-        asked.stream()
-                .filter(digest -> !known.contains(digest))
-                .forEach(digest -> faults.add(
-                        "--digest", "no waiting line has one of those given; look again, it may have changed since"));
-        faults.throwIfAny("release");
     }
 }

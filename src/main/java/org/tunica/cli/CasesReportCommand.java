@@ -1,7 +1,6 @@
 package org.tunica.cli;
 
 import java.util.concurrent.Callable;
-import org.tunica.Tunica;
 import org.tunica.pastcases.AnonymityReport;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
@@ -20,7 +19,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class CasesReportCommand implements Callable<Integer> {
     @Mixin
-    private CasesFolder folder = new CasesFolder();
+    private CasesPlace cases = new CasesPlace();
 
     @Option(names = "--json", description = "Print as JSON (tunica-anonymity/1), with every recoding.")
     private boolean json;
@@ -38,9 +37,12 @@ final class CasesReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         width.check();
-        Tunica tunica = Tunica.shipped();
-        AnonymityReport report = tunica.pastCases().anonymityReport(folder.released(tunica));
-        spec.commandLine().getOut().print(json ? tunica.toJson(report) : new AnonymityText(width.columns()).of(report));
+        try (PastCaseHouse house = cases.open(spec.commandLine().getErr())) {
+            AnonymityReport report = house.tunica().pastCases().anonymityReport(house.released());
+            spec.commandLine()
+                    .getOut()
+                    .print(json ? house.tunica().toJson(report) : new AnonymityText(width.columns()).of(report));
+        }
         return 0;
     }
 }

@@ -6,7 +6,6 @@ import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.tunica.Tunica;
 import org.tunica.pastcases.Finished;
-import org.tunica.pastcases.WaitingCase;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,7 +32,7 @@ final class CasesRetainCommand implements Callable<Integer> {
     private List<String> files = List.of();
 
     @Mixin
-    private CasesFolder folder = new CasesFolder();
+    private CasesPlace cases = new CasesPlace();
 
     @Option(
             names = "--site",
@@ -63,7 +62,19 @@ final class CasesRetainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Tunica tunica = Tunica.shipped();
+        try (PastCaseHouse house = cases.open(spec.commandLine().getErr())) {
+            String id = offered(house);
+            spec.commandLine()
+                    .getOut()
+                    .println("The case waits as " + id
+                            + ", a random name. Nothing leads from it back to the person; keep no list that does.\n"
+                            + "Look at it with: tunica cases waiting " + id + " " + house.option());
+        }
+        return 0;
+    }
+
+    private String offered(PastCaseHouse house) {
+        Tunica tunica = house.tunica();
         int last = files.size() - 1;
         byte[] plan = InputFile.read(files.get(0));
         Finished finished = new Finished(
@@ -76,14 +87,6 @@ final class CasesRetainCommand implements Callable<Integer> {
                 site,
                 invented,
                 notes);
-        WaitingCase waiting = tunica.pastCases()
-                .anonymise(finished, tunica.treatments().readTreated(files.get(0), plan), new RandomIds());
-        folder.room().add(tunica.pastCases().toLine(waiting));
-        spec.commandLine()
-                .getOut()
-                .println("The case waits as " + waiting.id()
-                        + ", a random name. Nothing leads from it back to the person; keep no list that does.\n"
-                        + "Look at it with: tunica cases waiting " + waiting.id() + " --cases " + folder.name());
-        return 0;
+        return house.offer(finished, tunica.treatments().readTreated(files.get(0), plan));
     }
 }

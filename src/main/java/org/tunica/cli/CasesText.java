@@ -20,6 +20,11 @@ final class CasesText {
                 + number(imported.before()) + " before.\n" + digest(imported.digest()) + caution();
     }
 
+    static String broughtIn(long cases, String file, String place) {
+        return count(cases, "past case") + " of " + file + " brought into " + DataPlace.shown(place)
+                + "; those that were there with the same words were passed over.\n" + caution();
+    }
+
     static String invented(Imported imported, String folder, long seed) {
         return "INVENTED: " + count(imported.cases(), "case") + " of seed " + seed + " that nobody ever was, put into "
                 + folder + ", which held " + number(imported.before())

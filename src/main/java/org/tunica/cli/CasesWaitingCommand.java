@@ -3,12 +3,8 @@ package org.tunica.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
-import org.tunica.pastcases.Release;
-import org.tunica.pastcases.WaitingCase;
-import org.tunica.pastcases.WaitingRoom;
 import org.tunica.plan.Advice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,7 +24,7 @@ final class CasesWaitingCommand implements Callable<Integer> {
     private Optional<String> id = Optional.empty();
 
     @Mixin
-    private CasesFolder folder = new CasesFolder();
+    private CasesPlace cases = new CasesPlace();
 
     @Mixin
     private TextWidth width = new TextWidth();
@@ -43,28 +39,22 @@ final class CasesWaitingCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         width.check();
-        Tunica tunica = Tunica.shipped();
-        List<WaitingRoom.Line> lines = folder.room().lines();
-        List<WaitingCase> waiting = CasesFolder.read(tunica, lines);
-        List<Release.Place> places =
-                tunica.pastCases().release(folder.released(tunica)).places(waiting);
-        WaitingText text = new WaitingText(width.columns());
-        spec.commandLine()
-                .getOut()
-                .print(id.map(wanted -> {
-                            int at = index(waiting, wanted);
-                            return text.one(waiting.get(at), lines.get(at), places.get(at));
-                        })
-                        .orElseGet(() -> text.all(places)));
+        try (PastCaseHouse house = cases.open(spec.commandLine().getErr())) {
+            List<PastCaseHouse.Waiting> waiting = house.waiting();
+            WaitingText text = new WaitingText(width.columns());
+            spec.commandLine()
+                    .getOut()
+                    .print(id.map(wanted -> text.one(one(waiting, wanted)))
+                            .orElseGet(() -> text.all(waiting, house.option())));
+        }
         return 0;
     }
 
-    private static int index(List<WaitingCase> waiting, String wanted) {
-        for (int i = 0; i < waiting.size(); i++) {
-            if (waiting.get(i).id().equals(wanted)) {
-                return i;
-            }
-        }
-        throw new FaultyInput("cases", List.of(new Fault("ID", "no case of that name waits here")));
+    private static PastCaseHouse.Waiting one(List<PastCaseHouse.Waiting> waiting, String wanted) {
+        return waiting.stream()
+                .filter(one -> one.read().id().equals(wanted))
+                .findFirst()
+                .orElseThrow(
+                        () -> new FaultyInput("cases", List.of(new Fault("ID", "no case of that name waits here"))));
     }
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import org.tunica.Tunica;
+import org.tunica.archive.PastCaseDesk;
 import org.tunica.plan.Advice;
 import org.tunica.releases.Engines;
 import org.tunica.releases.Shadow;
@@ -40,6 +41,11 @@ final class Consulted implements AutoCloseable {
 
     Tunica tunica() {
         return engine.tunica();
+    }
+
+    /** Past cases where the rules came from; empty for the program's own rules. */
+    Optional<PastCaseDesk> pastCases() {
+        return open.map(place -> new PastCaseDesk(tunica(), place.store()));
     }
 
     /** What the user must know of these rules; not a word of it goes into the answer. */

@@ -28,6 +28,11 @@ final class DataPlace {
             description = "Who sits here, for the audit trail. Taken at their word: what must be proved is signed.")
     private String who = "";
 
+    /** A place as it may be shown: without what opens it. */
+    static String shown(String place) {
+        return place.replaceAll("\\?.*", "").replaceAll("//[^/]*@", "//");
+    }
+
     String place() {
         return place;
     }
@@ -38,6 +43,11 @@ final class DataPlace {
      * @throws FaultyInput when the name is none
      */
     String actor() {
+        return actor(who);
+    }
+
+    /** The same of a name that another option gave. */
+    static String actor(String who) {
         if (who.isEmpty()) {
             return COMMAND_LINE;
         }

@@ -45,6 +45,9 @@ final class FhirCommand implements Callable<Integer> {
     }
 
     @Mixin
+    private RulesInUse rules = new RulesInUse();
+
+    @Mixin
     private SiteFile site = new SiteFile();
 
     @Option(names = "--ref", description = "Name of the case, not of a person (default: ${DEFAULT-VALUE}).")
@@ -59,8 +62,14 @@ final class FhirCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Tunica tunica = Tunica.shipped();
-        PrintWriter out = spec.commandLine().getOut();
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            print(consulted.tunica(), spec.commandLine().getOut());
+        }
+        return 0;
+    }
+
+    private void print(Tunica tunica, PrintWriter out) {
         if (what.codes) {
             out.println(LocalCodes.bundle(tunica).toPrettyString());
         } else if (!what.example.isEmpty()) {
@@ -72,7 +81,6 @@ final class FhirCommand implements Callable<Integer> {
         } else {
             translate(tunica, out);
         }
-        return 0;
     }
 
     private void translate(Tunica tunica, PrintWriter out) {

@@ -33,6 +33,9 @@ final class FollowUpCommand implements Callable<Integer> {
     private boolean json;
 
     @Mixin
+    private RulesInUse rules = new RulesInUse();
+
+    @Mixin
     private TextWidth width = new TextWidth();
 
     @Spec
@@ -48,7 +51,15 @@ final class FollowUpCommand implements Callable<Integer> {
         int last = files.size() - 1;
         byte[] plan = InputFile.read(files.get(0));
         byte[] seen = InputFile.read(files.get(last));
-        Tunica tunica = Tunica.shipped();
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            tell(consulted.tunica(), plan, seen);
+        }
+        return 0;
+    }
+
+    private void tell(Tunica tunica, byte[] plan, byte[] seen) {
+        int last = files.size() - 1;
         List<DeliveredSession> delivered = files.subList(1, last).stream()
                 .map(file -> tunica.treatments().readDelivered(file, InputFile.read(file)))
                 .toList();
@@ -63,6 +74,5 @@ final class FollowUpCommand implements Callable<Integer> {
                         json
                                 ? tunica.toJson(treatment)
                                 : new FollowUpText(tunica.knowledge(), width.columns()).of(treatment));
-        return 0;
     }
 }

@@ -3,7 +3,6 @@ package org.tunica.cli;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.tunica.Tunica;
 import org.tunica.fhir.HookAnswer;
 import org.tunica.fhir.HookFeedback;
 import org.tunica.fhir.HookRequest;
@@ -52,6 +51,9 @@ final class HookCommand implements Callable<Integer> {
     }
 
     @Mixin
+    private RulesInUse rules = new RulesInUse();
+
+    @Mixin
     private SiteFile site = new SiteFile();
 
     @Spec
@@ -67,9 +69,11 @@ final class HookCommand implements Callable<Integer> {
             spec.commandLine().getOut().print(what.schema.text());
             return 0;
         }
-        Tunica tunica = Tunica.shipped();
-        HookService service = new HookService(tunica, site.read(tunica));
-        spec.commandLine().getOut().println(text(service));
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            HookService service = new HookService(consulted.tunica(), site.read(consulted.tunica()));
+            spec.commandLine().getOut().println(text(service));
+        }
         return 0;
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import org.tunica.archive.StoredCases;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.releases.Program;
@@ -15,7 +16,6 @@ import org.tunica.replay.WorkFolder;
 import org.tunica.store.PartBook;
 import org.tunica.store.Store;
 import org.tunica.workroom.StoreParts;
-import org.tunica.workroom.StoredCases;
 
 /** What a replay reads from and writes to while it runs, closed in the order opposite to that of opening. */
 final class ReplayMeans implements AutoCloseable {

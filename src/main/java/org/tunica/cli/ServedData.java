@@ -39,7 +39,7 @@ final class ServedData implements AutoCloseable {
     String says() {
         return passing.isPresent()
                 ? "What is kept is gone when the server stops; --data FOLDER keeps it."
-                : "What is kept is in " + place.replaceAll("\\?.*", "").replaceAll("//[^/]*@", "//") + ".";
+                : "What is kept is in " + DataPlace.shown(place) + ".";
     }
 
     @Override

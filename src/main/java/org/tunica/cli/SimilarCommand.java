@@ -1,12 +1,18 @@
 package org.tunica.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tunica.Likeness;
 import org.tunica.Tunica;
+import org.tunica.archive.PastCaseDesk;
+import org.tunica.archive.Released;
+import org.tunica.pastcases.PastCase;
 import org.tunica.plan.Advice;
 import org.tunica.similar.CaseLibrary;
+import org.tunica.similar.LeftOut;
 import org.tunica.similar.SimilarCases;
 import org.tunica.similar.SimilarFilter;
 import org.tunica.similar.SimilarRequest;
@@ -56,8 +62,12 @@ final class SimilarCommand implements Callable<Integer> {
     @Option(
             names = "--cases",
             paramLabel = "FOLDER",
-            description = "The case base (default: a library of made-up cases).")
+            description = "The case base (default: with --data the past cases released there, else a library of"
+                    + " made-up cases).")
     private Optional<Path> cases = Optional.empty();
+
+    @Mixin
+    private RulesInUse rules = new RulesInUse();
 
     @Mixin
     private SharedIndex shared = new SharedIndex();
@@ -82,11 +92,18 @@ final class SimilarCommand implements Callable<Integer> {
     public Integer call() {
         check();
         Optional<byte[]> bytes = file.map(InputFile::read);
-        Tunica tunica = Tunica.shipped();
         SimilarFilter filter = new SimilarFilter(
                 technique, outcome, Optional.empty(), site, file.isPresent() ? words : Optional.empty());
-        SimilarRequest request = new SimilarRequest(segment, filter, top);
-        try (CaseLibrary library = library(tunica.likeness())) {
+        try (Consulted consulted = rules.open()) {
+            consulted.tell(spec.commandLine().getErr());
+            tell(consulted, bytes, new SimilarRequest(segment, filter, top));
+        }
+        return 0;
+    }
+
+    private void tell(Consulted consulted, Optional<byte[]> bytes, SimilarRequest request) {
+        Tunica tunica = consulted.tunica();
+        try (CaseLibrary library = library(consulted)) {
             SimilarCases similar = bytes.isPresent()
                     ? tunica.likeness().similar(tunica.readCase(file.orElseThrow(), bytes.get()), library, request)
                     : tunica.likeness().similar(words.orElseThrow(), library, request);
@@ -101,14 +118,22 @@ final class SimilarCommand implements Callable<Integer> {
                                                     tunica.likeness().happenedPage())
                                             .of(similar));
         }
-        return 0;
     }
 
-    private CaseLibrary library(Likeness likeness) {
+    private CaseLibrary library(Consulted consulted) {
+        Likeness likeness = consulted.tunica().likeness();
         return shared.address()
                 .map(address -> likeness.cluster(address).open())
                 .or(() -> cases.map(likeness::cases))
+                .or(() -> consulted.pastCases().map(desk -> released(desk, likeness)))
                 .orElseGet(likeness::inventedCases);
+    }
+
+    private static CaseLibrary released(PastCaseDesk desk, Likeness likeness) {
+        List<PastCase> cases = new ArrayList<>();
+        Released released = desk.released();
+        released.to(cases::add);
+        return likeness.released(LeftOut.told(cases.size() + " past cases released here.", released.leftOut()), cases);
     }
 
     private void check() {

@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.tunica.Tunica;
+import org.tunica.archive.ReleasedCases;
 import org.tunica.cluster.Cluster;
 import org.tunica.pastcases.CaseProgress;
 import org.tunica.store.Store;

@@ -1,16 +1,14 @@
 package org.tunica.couch;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tunica.Tunica;
-import org.tunica.casefile.FaultyInput;
+import org.tunica.archive.ReleasedCases;
 import org.tunica.cluster.Cluster;
 import org.tunica.pastcases.PastCase;
 import org.tunica.similar.CaseLibrary;
 import org.tunica.similar.LeftOut;
-import org.tunica.store.KeptPastCase;
 import org.tunica.store.Page;
 import org.tunica.store.PastCaseState;
 import org.tunica.store.Store;
@@ -61,19 +59,13 @@ public final class PastLibrary implements AutoCloseable {
             ask(shared.get(), last);
             return;
         }
+        ReleasedCases source = new ReleasedCases(tunica, store.pastCases(), 0, last);
         List<PastCase> cases = new ArrayList<>();
-        List<String> unreadable = new ArrayList<>();
-        Page page = Page.newest(Page.LONGEST);
-        List<KeptPastCase> kept;
-        do {
-            kept = store.pastCases().in(PastCaseState.RELEASED, page);
-            kept.forEach(one -> read(one).ifPresentOrElse(cases::add, () -> unreadable.add(one.id())));
-            page = kept.isEmpty() ? page : page.after(kept.get(kept.size() - 1).stamp());
-        } while (kept.size() == Page.LONGEST);
+        source.each((where, pastCase) -> cases.add(pastCase));
         released = cases.isEmpty()
                 ? Optional.empty()
                 : Optional.of(tunica.likeness()
-                        .released(LeftOut.told(cases.size() + " past cases released here.", unreadable), cases));
+                        .released(LeftOut.told(cases.size() + " past cases released here.", source.leftOut()), cases));
         builtAt = last;
     }
 
@@ -86,16 +78,6 @@ public final class PastLibrary implements AutoCloseable {
         released = far.filter(library -> library.size() > 0);
         if (there.equals(Optional.of(ReleasedCases.digest(last)))) {
             builtAt = last;
-        }
-    }
-
-    /** A case kept under older rules may hold what these do not know; the others are found without it. */
-    private Optional<PastCase> read(KeptPastCase kept) {
-        try {
-            return Optional.of(
-                    tunica.pastCases().readPastCase("past case", kept.line().getBytes(StandardCharsets.UTF_8)));
-        } catch (FaultyInput e) {
-            return Optional.empty();
         }
     }
 

@@ -9,8 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.tunica.knowledge.Knowledge;
 import org.tunica.paper.Document;
-import org.tunica.pastcases.CaseBase;
-import org.tunica.pastcases.CaseProgress;
+import org.tunica.pastcases.EachCase;
 import org.tunica.pastcases.PastCase;
 import org.tunica.picture.OutcomePicture;
 import org.tunica.plan.Advice;
@@ -44,24 +43,12 @@ public final class Auditor {
     /**
      * The audit of past cases, in the order in which they stand in their base.
      *
-     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked
+     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked, or what the cases cannot be read for
      */
-    public Audit audit(Stream<PastCase> cases, AuditQuestion question) {
+    public Audit audit(EachCase cases, AuditQuestion question) {
         question.check(knowledge);
         List<SegmentOutcome> asked = new ArrayList<>();
-        cases.forEach(one -> add(one, question, asked));
-        return audit(asked, question);
-    }
-
-    /**
-     * The audit of a case base.
-     *
-     * @throws org.tunica.casefile.FaultyInput with everything that cannot be asked, or each damaged line of the base
-     */
-    public Audit audit(CaseBase base, AuditQuestion question, CaseProgress progress) {
-        question.check(knowledge);
-        List<SegmentOutcome> asked = new ArrayList<>();
-        base.each(one -> add(one, question, asked), progress);
+        cases.to(one -> add(one, question, asked));
         return audit(asked, question);
     }
 

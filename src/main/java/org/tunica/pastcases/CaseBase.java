@@ -156,15 +156,17 @@ public final class CaseBase {
      * @throws FaultyInput with each damaged line
      */
     public CaseCount check(CaseProgress progress) {
-        return Files.exists(cases()) ? checkFile(cases(), reader, progress) : new Counting().sum();
+        return Files.exists(cases()) ? readFile(cases(), reader, any -> {}, progress) : new Counting().sum();
     }
 
     /**
      * Reads every line of a file that belongs to no base yet, and counts.
      *
+     * @param taker is handed each sound case, also where a later line is faulty
      * @throws FaultyInput with each faulty line
      */
-    public static CaseCount checkFile(Path file, PastCaseReader reader, CaseProgress progress) {
+    public static CaseCount readFile(
+            Path file, PastCaseReader reader, Consumer<PastCase> taker, CaseProgress progress) {
         Counting counting = new Counting();
         IdSet ids = new IdSet();
         LineFaults faults = new LineFaults();
@@ -174,6 +176,7 @@ public final class CaseBase {
                     faults.add(line.number(), "$.id: \"" + read.id() + "\" is on a line before");
                 }
                 counting.add(line.bytes(), read);
+                taker.accept(read);
             });
         } catch (IOException e) {
             throw new UncheckedIOException(e);

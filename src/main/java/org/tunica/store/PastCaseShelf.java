@@ -13,11 +13,28 @@ public interface PastCaseShelf {
     KeptPastCase offer(Actor by, String id, String line);
 
     /**
+     * Lets another text wait in place of one.
+     *
+     * @param seen the case as it was looked at
+     * @throws OutOfDate when it no longer waits as it was seen
+     */
+    KeptPastCase rewrite(Actor by, KeptPastCase seen, String line);
+
+    /**
      * Releases a case that waits.
      *
-     * @throws OutOfDate when it does not wait
+     * @param seen the case as it was looked at
+     * @param line the past case it becomes
+     * @throws OutOfDate when it no longer waits as it was seen
      */
-    KeptPastCase release(Actor by, String id);
+    KeptPastCase release(Actor by, KeptPastCase seen, String line);
+
+    /**
+     * Takes in a past case that was released elsewhere.
+     *
+     * @throws OutOfDate when there is one of that id already, or ever was
+     */
+    KeptPastCase bringIn(Actor by, String id, String line);
 
     /**
      * Refuses a case that waits and forgets its text.

@@ -62,8 +62,8 @@ class SharedReplayTest {
             store.together(() -> {
                 while (cases.hasNext()) {
                     PastCase past = cases.next();
-                    store.pastCases().offer(ANNA, past.id(), shipped.pastCases().toLine(past));
-                    store.pastCases().release(ANNA, past.id());
+                    store.pastCases()
+                            .bringIn(ANNA, past.id(), shipped.pastCases().toLine(past));
                 }
                 return "";
             });

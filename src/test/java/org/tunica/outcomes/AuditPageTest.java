@@ -40,7 +40,7 @@ class AuditPageTest {
         for (int i = 30; i < 33; i++) {
             base.add(Past.number(i).technique("adhesive").seen(closed(7), open(365)));
         }
-        audit = AUDITOR.audit(base.stream(), AuditQuestion.ALL);
+        audit = AUDITOR.audit(base::forEach, AuditQuestion.ALL);
         html = Paper.xhtml(AUDITOR.page(audit, RELEASE));
     }
 

@@ -16,6 +16,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
+import org.tunica.pastcases.EachCase;
 import org.tunica.pastcases.PastCase;
 import org.tunica.statistics.CusumSide;
 import org.tunica.statistics.Funnel;
@@ -168,11 +169,11 @@ class AuditorTest {
         base.add(Past.number(900).with("YEAR", "").seen(closed(365)));
         AuditQuestion later = new AuditQuestion(
                 Optional.of("site-b"), Optional.empty(), OptionalInt.of(2022), OptionalInt.empty(), List.of());
-        assertEquals(OptionalInt.of(10), AUDITOR.audit(base.stream(), later).segments());
+        assertEquals(OptionalInt.of(10), AUDITOR.audit(base::forEach, later).segments());
         assertEquals(Counted.fewerThan(5, 21), audit().withoutYear());
         AuditQuestion nowhere = new AuditQuestion(
                 Optional.of("site-z"), Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), List.of());
-        assertEquals(List.of(), AUDITOR.audit(base.stream(), nowhere).techniques());
+        assertEquals(List.of(), AUDITOR.audit(base::forEach, nowhere).techniques());
     }
 
     @Test
@@ -183,7 +184,7 @@ class AuditorTest {
                 OptionalInt.of(2024),
                 OptionalInt.of(2020),
                 List.of("adhesive"));
-        FaultyInput refused = assertThrows(FaultyInput.class, () -> AUDITOR.audit(base.stream(), wrong));
+        FaultyInput refused = assertThrows(FaultyInput.class, () -> AUDITOR.audit(base::forEach, wrong));
         assertEquals(
                 List.of("technique", "compare", "compare", "from"),
                 refused.faults().stream().map(Fault::place).toList());
@@ -196,9 +197,7 @@ class AuditorTest {
         AuditedTechnique laser = audit().techniques().get(0);
         assertEquals(Optional.empty(), laser.outcome().staying());
         assertEquals(Optional.empty(), laser.watch());
-        assertEquals(
-                List.of(),
-                AUDITOR.audit(List.<PastCase>of().stream(), AuditQuestion.ALL).techniques());
+        assertEquals(List.of(), AUDITOR.audit(EachCase.NONE, AuditQuestion.ALL).techniques());
     }
 
     private void add(int count, String site, int year, String... visits) {
@@ -218,12 +217,12 @@ class AuditorTest {
     }
 
     private Audit audit() {
-        return AUDITOR.audit(base.stream(), AuditQuestion.ALL);
+        return AUDITOR.audit(base::forEach, AuditQuestion.ALL);
     }
 
     private Audit compare(List<String> techniques) {
         return AUDITOR.audit(
-                base.stream(),
+                base::forEach,
                 new AuditQuestion(
                         Optional.empty(), Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), techniques));
     }

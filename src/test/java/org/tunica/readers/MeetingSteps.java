@@ -41,21 +41,19 @@ public final class MeetingSteps {
         for (int i = there; i < count; i++) {
             String id = "past-" + i;
             store.pastCases()
-                    .offer(
+                    .bringIn(
                             STEWARD,
                             id,
                             tunica.pastCases()
                                     .toLine(tunica.pastCases()
                                             .inventedLibrary(7)
                                             .at(i)));
-            store.pastCases().release(STEWARD, id);
         }
     }
 
     @Given("a past case {string} is released that no rules can read")
     public void unreadable(String id) {
-        House.clinic().store.pastCases().offer(STEWARD, id, "{\"format\":\"tunica-past/0\"}");
-        House.clinic().store.pastCases().release(STEWARD, id);
+        House.clinic().store.pastCases().bringIn(STEWARD, id, "{\"format\":\"tunica-past/0\"}");
     }
 
     @When("the queue has looked at every case")

@@ -23,9 +23,9 @@ final class Filled {
         for (DocumentKind kind : DocumentKind.values()) {
             store.documents().keep(ANNA, new NewDocument(kind, "larkspur-11", 2, ORIGIN, "{\"of\":\"" + kind + "\"}"));
         }
-        store.pastCases().offer(ANNA, "p-1", "{\"id\":\"p-1\"}");
+        KeptPastCase seen = store.pastCases().offer(ANNA, "p-1", "{\"id\":\"p-1\"}");
         store.pastCases().offer(ANNA, "p-2", "{\"id\":\"p-2\"}");
-        store.pastCases().release(ANNA, "p-1");
+        store.pastCases().release(ANNA, seen, "{\"id\":\"p-1\"}");
         store.pastCases().refuse(ANNA, "p-2");
         store.users().addKey(ANNA, new UserKey("anna", "k1", "sign-release", "MCowBQYDK2VwAyEA"));
         store.users().signInFailed("anna", 5, Duration.ofMinutes(15));

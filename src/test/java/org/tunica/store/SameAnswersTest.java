@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -89,9 +90,12 @@ class SameAnswersTest {
                                         DocumentKind.values()[kind], ref, small, new Origin("1", "d", small), text));
             case 4 -> () -> store.pastCases().offer(by, id, text);
             case 5 ->
-                () -> small == 0
-                        ? store.pastCases().refuse(by, id)
-                        : store.pastCases().release(by, id);
+                () -> switch (small) {
+                    case 0 -> store.pastCases().refuse(by, id);
+                    case 1 -> store.pastCases().bringIn(by, id, text);
+                    case 2 -> store.pastCases().rewrite(by, seen(store, id), text);
+                    default -> store.pastCases().release(by, seen(store, id), text);
+                };
             case 6 ->
                 () -> store.users()
                         .save(
@@ -106,5 +110,13 @@ class SameAnswersTest {
                 () -> store.feedback()
                         .keep(by, new HookFeedback("s", id, "accepted", SteppingClock.START.plusMillis(small), text));
         };
+    }
+
+    /** A past case as somebody saw it, or believes to have seen it. */
+    private static KeptPastCase seen(Store store, String id) {
+        return store.pastCases()
+                .one(id)
+                .orElseGet(
+                        () -> new KeptPastCase(id, PastCaseState.WAITING, "", new Stamp(1, Instant.EPOCH, "nobody")));
     }
 }

@@ -133,24 +133,30 @@ class StoreContractTest {
     void aPastCase_waitsForAPersonAndIsForgottenWhenRefused(Engine engine) throws SQLException {
         try (Store store = open(engine)) {
             PastCaseShelf shelf = store.pastCases();
-            shelf.offer(ANNA, "p-1", "{\"id\":\"p-1\"}");
+            KeptPastCase first = shelf.offer(ANNA, "p-1", "{\"id\":\"p-1\",\"age\":[60,65]}");
             shelf.offer(ANNA, "p-2", "{\"id\":\"p-2\"}");
-            shelf.offer(ANNA, "p-3", "{\"id\":\"p-3\"}");
-            KeptPastCase released = shelf.release(BEN, "p-1");
+            KeptPastCase third = shelf.offer(ANNA, "p-3", "{\"id\":\"p-3\"}");
+            KeptPastCase coarser = shelf.rewrite(BEN, first, "{\"id\":\"p-1\"}");
+            assertThrows(OutOfDate.class, () -> shelf.release(BEN, first, "{\"id\":\"p-1\"}"), "not what was seen");
+            KeptPastCase released = shelf.release(BEN, coarser, "{\"id\":\"p-1\",\"past\":true}");
             KeptPastCase refused = shelf.refuse(BEN, "p-2");
+            KeptPastCase brought = shelf.bringIn(ANNA, "p-4", "{\"id\":\"p-4\"}");
 
-            assertEquals("{\"id\":\"p-1\"}", released.line());
+            assertEquals("{\"id\":\"p-1\",\"past\":true}", released.line());
             assertEquals("", refused.line());
-            assertEquals(List.of(released), shelf.in(PastCaseState.RELEASED, Page.newest(9)));
+            assertEquals(List.of(brought, released), shelf.in(PastCaseState.RELEASED, Page.newest(9)));
             assertEquals(
-                    List.of("p-3", "p-1", "p-2"),
+                    List.of("p-3", "p-1", "p-2", "p-4"),
                     shelf.since(0, 9).stream().map(KeptPastCase::id).toList());
-            assertEquals(List.of(refused), shelf.since(released.stamp().auditNumber(), 9));
-            assertThrows(OutOfDate.class, () -> shelf.release(BEN, "p-2"));
+            assertEquals(List.of(refused, brought), shelf.since(released.stamp().auditNumber(), 9));
+            assertThrows(OutOfDate.class, () -> shelf.release(BEN, refused, "{}"));
+            assertThrows(OutOfDate.class, () -> shelf.rewrite(BEN, released, "{}"));
             assertThrows(OutOfDate.class, () -> shelf.offer(ANNA, "p-2", "{}"));
+            assertThrows(OutOfDate.class, () -> shelf.bringIn(ANNA, "p-2", "{}"), "what was refused stays out");
             assertThrows(OutOfDate.class, () -> shelf.withdraw(BEN, "p-3"));
-            assertThrows(FaultyInput.class, () -> shelf.release(BEN, "p-9"));
+            assertThrows(FaultyInput.class, () -> shelf.refuse(BEN, "p-9"));
             assertThrows(FaultyInput.class, () -> shelf.offer(ANNA, "p-9", "{\n}"));
+            assertThrows(FaultyInput.class, () -> shelf.release(BEN, third, "{\n}"));
             assertEquals("", shelf.withdraw(BEN, "p-1").line());
             assertEquals(List.of(), store.audit().verify().faults());
         }

@@ -108,8 +108,7 @@ final class FilledClinic {
     private void similar() throws Exception {
         List<String> lines = Files.readAllLines(Path.of("knowledge/demo/past-cases.jsonl"));
         for (int i = 0; i < lines.size(); i++) {
-            clinic.store.pastCases().offer(SOMEBODY, "walk-" + i, lines.get(i));
-            clinic.store.pastCases().release(SOMEBODY, "walk-" + i);
+            clinic.store.pastCases().bringIn(SOMEBODY, "walk-" + i, lines.get(i));
         }
     }
 

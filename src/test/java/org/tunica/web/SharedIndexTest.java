@@ -73,8 +73,7 @@ class SharedIndexTest {
         String line = TUNICA.pastCases().toLine(pastCase);
         String other = line.replaceAll("\"technique\":\"[a-z0-9-]+\"", "\"technique\":\"of-another-time\"");
         assertNotEquals(line, other);
-        clinic.store.pastCases().offer(SETTING_UP, pastCase.id(), other);
-        clinic.store.pastCases().release(SETTING_UP, pastCase.id());
+        clinic.store.pastCases().bringIn(SETTING_UP, pastCase.id(), other);
         return pastCase.id();
     }
 
@@ -82,8 +81,7 @@ class SharedIndexTest {
         PastCase pastCase = TUNICA.pastCases().inventedLibrary(5).at(number);
         clinic.store
                 .pastCases()
-                .offer(SETTING_UP, pastCase.id(), TUNICA.pastCases().toLine(pastCase));
-        clinic.store.pastCases().release(SETTING_UP, pastCase.id());
+                .bringIn(SETTING_UP, pastCase.id(), TUNICA.pastCases().toLine(pastCase));
         released.add(pastCase);
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.tunica.store.Actor;
 import org.tunica.store.Cases;
+import org.tunica.store.KeptPastCase;
 
 /** Past segments like one of a case: those released here for a case of the clinic, made-up ones for a made-up case. */
 @ExtendWith(SharedClinic.class)
@@ -30,7 +31,8 @@ class SimilarPagesTest {
         }
         assertTrue(browser.get("/cases/similar-01/similar/L1").body().contains("No past case is released here yet"));
         for (int i = 0; i < lines.size(); i++) {
-            clinic.store.pastCases().release(SOMEBODY, "similar-" + i);
+            KeptPastCase seen = clinic.store.pastCases().one("similar-" + i).orElseThrow();
+            clinic.store.pastCases().release(SOMEBODY, seen, seen.line());
         }
         String found = browser.get("/cases/similar-01/similar/L1").body();
         assertTrue(found.contains(lines.size() + " past cases released here."), found);

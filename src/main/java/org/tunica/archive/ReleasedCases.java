@@ -1,4 +1,4 @@
-package org.tunica.couch;
+package org.tunica.archive;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -12,8 +12,7 @@ import org.tunica.store.PastCaseShelf;
 import org.tunica.store.PastCaseState;
 
 /** The past cases released at a store between two of its changes, as something to load; those that went, by their ids. */
-final class ReleasedCases implements CaseSource {
-    private static final int AT_ONCE = 500;
+public final class ReleasedCases implements CaseSource {
     private static final String DIGEST = "released up to change ";
 
     private final Tunica tunica;
@@ -27,7 +26,7 @@ final class ReleasedCases implements CaseSource {
      * @param after an audit number; what came before is not handed over
      * @param upTo an audit number; what comes later is not, either
      */
-    ReleasedCases(Tunica tunica, PastCaseShelf shelf, long after, long upTo) {
+    public ReleasedCases(Tunica tunica, PastCaseShelf shelf, long after, long upTo) {
         this.tunica = tunica;
         this.shelf = shelf;
         this.after = after;
@@ -35,11 +34,11 @@ final class ReleasedCases implements CaseSource {
     }
 
     /** The change up to which an index of this digest goes, or none that can be followed from. */
-    static long change(String digest) {
+    public static long change(String digest) {
         return digest.startsWith(DIGEST) ? Long.parseLong(digest.substring(DIGEST.length())) : 0;
     }
 
-    static String digest(long upTo) {
+    public static String digest(long upTo) {
         return DIGEST + upTo;
     }
 
@@ -61,17 +60,7 @@ final class ReleasedCases implements CaseSource {
     /** Hands over what can be read; a case kept under older rules may hold what these do not know. */
     @Override
     public void each(Taker taker) {
-        long last = after;
-        List<KeptPastCase> some;
-        do {
-            some = shelf.since(last, AT_ONCE);
-            for (KeptPastCase one : some) {
-                last = one.stamp().auditNumber();
-                if (last <= upTo) {
-                    hand(one, taker);
-                }
-            }
-        } while (some.size() == AT_ONCE && last < upTo);
+        ShelfRows.each(shelf, after, upTo, one -> hand(one, taker));
     }
 
     private void hand(KeptPastCase one, Taker taker) {
@@ -100,7 +89,7 @@ final class ReleasedCases implements CaseSource {
     }
 
     /** Those that went, once all were handed over. */
-    List<String> goneIds() {
+    public List<String> goneIds() {
         return goneIds;
     }
 

@@ -1,11 +1,11 @@
-package org.tunica.cli;
+package org.tunica.archive;
 
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.function.Supplier;
 
 /** Ids that nobody can guess or trace. */
-final class RandomIds implements Supplier<String> {
+public final class RandomIds implements Supplier<String> {
     private static final int BYTES = 12;
 
     private final SecureRandom random = new SecureRandom();

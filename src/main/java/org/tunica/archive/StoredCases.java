@@ -1,19 +1,15 @@
-package org.tunica.workroom;
+package org.tunica.archive;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.function.Consumer;
 import org.tunica.pastcases.CaseLine;
 import org.tunica.pastcases.CaseProgress;
 import org.tunica.replay.PastLines;
-import org.tunica.store.KeptPastCase;
 import org.tunica.store.PastCaseShelf;
 import org.tunica.store.PastCaseState;
 
 /** The past cases released at a store, in the order in which they were released; a line's number is its place among them. */
 public final class StoredCases implements PastLines {
-    private static final int AT_ONCE = 500;
-
     private final PastCaseShelf shelf;
     private final long upTo;
 
@@ -25,20 +21,14 @@ public final class StoredCases implements PastLines {
 
     @Override
     public long eachLine(Consumer<CaseLine> taker, CaseProgress progress) {
-        long number = 0;
-        long last = 0;
-        List<KeptPastCase> some;
-        do {
-            some = shelf.since(last, AT_ONCE);
-            for (KeptPastCase one : some) {
-                last = one.stamp().auditNumber();
-                if (one.state() == PastCaseState.RELEASED && last <= upTo) {
-                    number++;
-                    taker.accept(new CaseLine(number, one.line().getBytes(StandardCharsets.UTF_8), true));
-                    progress.at(last, upTo, number);
-                }
+        long[] number = {0};
+        ShelfRows.each(shelf, 0, upTo, one -> {
+            if (one.state() == PastCaseState.RELEASED) {
+                number[0]++;
+                taker.accept(new CaseLine(number[0], one.line().getBytes(StandardCharsets.UTF_8), true));
+                progress.at(one.stamp().auditNumber(), upTo, number[0]);
             }
-        } while (some.size() == AT_ONCE && last < upTo);
-        return number;
+        });
+        return number[0];
     }
 }
