@@ -39,6 +39,11 @@ public final class Audits {
         return auditor.page(audit, release);
     }
 
+    /** What was looked at and how all techniques stand at one year, as a page without charts. */
+    public Document glance(Audit audit) {
+        return auditor.glance(audit);
+    }
+
     /** The charts of an audit, each by a name for its file, with heading, table and notes. */
     public Map<String, OutcomePicture> charts(Audit audit, int widthPx) {
         return auditor.charts(audit, release, widthPx);

@@ -143,6 +143,19 @@ class ArchitectureTest {
                     "pages",
                     "frame"),
             arrow(
+                    "library",
+                    "front door",
+                    "archive",
+                    "casefile",
+                    "couch",
+                    "frame",
+                    "invented",
+                    "knowledge",
+                    "outcomes",
+                    "paper",
+                    "pastcases",
+                    "store"),
+            arrow(
                     "meeting",
                     "front door",
                     "casefile",
@@ -204,7 +217,12 @@ class ArchitectureTest {
 
     /** Where the web framework is known: what puts the server together, and what answers people with pages. */
     private static final String[] WITH_PAGES = {
-        "org.tunica.web", "org.tunica.frame", "org.tunica.couch", "org.tunica.meeting", "org.tunica.office"
+        "org.tunica.web",
+        "org.tunica.frame",
+        "org.tunica.couch",
+        "org.tunica.meeting",
+        "org.tunica.office",
+        "org.tunica.library"
     };
 
     /** What the command line may not touch: it asks the front door. */

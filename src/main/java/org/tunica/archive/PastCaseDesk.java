@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.Faults;
@@ -33,6 +35,8 @@ import org.tunica.treatment.TreatedPlan;
 /** Where past cases of a store are offered, looked at, released and taken out. Safe for several threads. */
 public final class PastCaseDesk {
     private static final int AT_ONCE = 500;
+    private static final int LOOKED_AT_FOR_SITE = 20;
+    private static final Pattern SITE = Pattern.compile("\"site\":\"(" + PastCase.SITE + ")\"");
     private static final String ON_A_LINE = "past case";
     private static final String PERSON_AND_TREATMENT = "\"invented\":";
     private static final String HOW_IT_WENT = "\"followUp\":";
@@ -121,6 +125,18 @@ public final class PastCaseDesk {
         int from = line.indexOf(PERSON_AND_TREATMENT);
         int to = line.indexOf(HOW_IT_WENT);
         return from < 0 || to < from ? line : line.substring(from, to).replace(id, "");
+    }
+
+    /** The pseudonym of the clinic under which the last cases were kept here; empty while there is none, or several. */
+    public Optional<String> site() {
+        Set<String> sites = new HashSet<>();
+        for (PastCaseState state : List.of(PastCaseState.WAITING, PastCaseState.RELEASED)) {
+            shelf.in(state, Page.newest(LOOKED_AT_FOR_SITE)).forEach(one -> {
+                Matcher site = SITE.matcher(one.line());
+                sites.add(site.find() ? site.group(1) : "");
+            });
+        }
+        return sites.size() == 1 ? sites.stream().findFirst().filter(site -> !site.isEmpty()) : Optional.empty();
     }
 
     /** All that wait. */

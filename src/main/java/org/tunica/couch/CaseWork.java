@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.tunica.Tunica;
 import org.tunica.casefile.CaseFile;
 import org.tunica.frame.NotThere;
+import org.tunica.pastcases.Finished;
 import org.tunica.plan.Advice;
 import org.tunica.session.SessionPlan;
 import org.tunica.store.Actor;
@@ -92,6 +93,32 @@ public final class CaseWork {
         return delivered.isEmpty()
                 ? tunica.treatments().readTreated("plan", bytes(planned))
                 : TreatedPlan.of(tunica.readPlan("plan", bytes(planned)).caseFile(), delivered, tunica.knowledge());
+    }
+
+    /**
+     * A case of which plan, deliveries and follow-up are kept, to be offered as a past case; empty while one of them lacks.
+     *
+     * @param told makes what is offered of the parts
+     */
+    Optional<Offered> offered(String caseRef, Telling told) {
+        List<KeptDocument> followUps = store.documents().of(caseRef, DocumentKind.FOLLOW_UP);
+        List<DeliveredSession> delivered = deliveredOf(caseRef);
+        if (followUps.isEmpty() || delivered.isEmpty()) {
+            return Optional.empty();
+        }
+        KeptDocument planned = keptPlan(caseRef, Optional.empty());
+        FollowUp followUp = tunica.treatments().readFollowUp("follow-up", bytes(followUps.get(followUps.size() - 1)));
+        return Optional.of(new Offered(
+                told.of(tunica.readPlan("plan", bytes(planned)).caseFile(), delivered, followUp),
+                tunica.treatments().readTreated("plan", bytes(planned))));
+    }
+
+    /** What is offered, and what was planned of it. */
+    record Offered(Finished finished, TreatedPlan planned) {}
+
+    /** Puts a finished case together. */
+    interface Telling {
+        Finished of(CaseFile caseFile, List<DeliveredSession> delivered, FollowUp followUp);
     }
 
     /** What was done and how it went, by the follow-up kept last; empty while there is none. */

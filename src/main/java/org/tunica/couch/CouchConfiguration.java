@@ -17,6 +17,7 @@ import org.tunica.store.Store;
     CasePages.class,
     DeliveredPages.class,
     ImportPages.class,
+    OfferPages.class,
     PageScripts.class,
     PaperPages.class,
     PlanPages.class,

@@ -21,6 +21,7 @@ import org.tunica.frame.NotThere;
 import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
 import org.tunica.frame.Reader;
+import org.tunica.frame.Remembered;
 import org.tunica.pages.PlanView;
 import org.tunica.session.SessionPlan;
 import org.tunica.store.DocumentKind;

@@ -21,6 +21,7 @@ import org.tunica.frame.ForPeople;
 import org.tunica.frame.NotThere;
 import org.tunica.frame.OpenCases;
 import org.tunica.frame.Pages;
+import org.tunica.frame.Remembered;
 import org.tunica.frame.SaysPage;
 import org.tunica.heat.HeatSetting;
 import org.tunica.heat.ProposedSetting;

@@ -17,11 +17,7 @@ final class AuditPage {
     }
 
     Document of(Audit audit) {
-        List<Document.Section> sections = new ArrayList<>();
-        sections.add(new Document.Section("What was looked at", lookedAt(audit)));
-        if (!audit.techniques().isEmpty()) {
-            sections.add(new Document.Section("At a glance, at one year", new GlanceBlocks(numbers).of(audit)));
-        }
+        List<Document.Section> sections = opening(audit);
         WatchBlocks watch = new WatchBlocks(numbers);
         OutcomeBlocks outcomes = new OutcomeBlocks(numbers);
         SplitBlocks splits = new SplitBlocks(numbers);
@@ -41,14 +37,33 @@ final class AuditPage {
         if (!audit.compared().isEmpty()) {
             sections.add(new Document.Section("Two curves compared", compared(audit)));
         }
-        sections.add(new Document.Section("How to read these figures", List.of(new Block.Points(audit.cautions()))));
+        return document(audit, sections);
+    }
+
+    /** The beginning of the whole page alone. */
+    Document glance(Audit audit) {
+        return document(audit, opening(audit));
+    }
+
+    private List<Document.Section> opening(Audit audit) {
+        List<Document.Section> sections = new ArrayList<>();
+        sections.add(new Document.Section("What was looked at", lookedAt(audit)));
+        if (!audit.techniques().isEmpty()) {
+            sections.add(new Document.Section("At a glance, at one year", new GlanceBlocks(numbers).of(audit)));
+        }
+        return sections;
+    }
+
+    private static Document document(Audit audit, List<Document.Section> sections) {
+        List<Document.Section> all = new ArrayList<>(sections);
+        all.add(new Document.Section("How to read these figures", List.of(new Block.Points(audit.cautions()))));
         return new Document(
                 "en",
                 "Outcome audit",
                 asked(audit.asked()),
                 audit.invented() ? "INVENTED" : "",
                 audit.invented() ? List.of(audit.caution(), Cautions.INVENTED) : List.of(audit.caution()),
-                sections);
+                all);
     }
 
     static String asked(AuditQuestion asked) {

@@ -86,6 +86,11 @@ public final class Auditor {
         return new AuditPage(numbers, new AuditCharts(numbers, release, audit)).of(audit);
     }
 
+    /** All techniques at one year, as a page without charts. */
+    public Document glance(Audit audit) {
+        return new AuditPage(numbers, AuditDrawings.NONE).glance(audit);
+    }
+
     /** Its charts, each by a name for its file, with heading, table and notes. */
     public Map<String, OutcomePicture> charts(Audit audit, Advice.Release release, int widthPx) {
         return new AuditCharts(numbers, release, audit).all(widthPx);

@@ -42,9 +42,18 @@ public final class Coarsening {
      * The same case with less told.
      *
      * @param without ids of conditions and allergies no longer told; the list that held one becomes unknown
-     * @throws FaultyInput when the case names no such condition
+     * @throws FaultyInput when the case names no such condition, or tells no more than that already
      */
     public WaitingCase of(WaitingCase waiting, Set<What> less, Set<String> without) {
+        WaitingCase coarser = coarser(waiting, less, without);
+        if (coarser.equals(waiting)) {
+            throw new FaultyInput(
+                    "coarsen", List.of(new Fault("case " + waiting.id(), "tells no more than that already")));
+        }
+        return coarser;
+    }
+
+    private WaitingCase coarser(WaitingCase waiting, Set<What> less, Set<String> without) {
         return new WaitingCase(
                 WaitingCase.FORMAT,
                 waiting.id(),

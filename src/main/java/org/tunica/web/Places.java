@@ -14,6 +14,7 @@ final class Places {
             "GET /api/cases/**", "kept cases, their versions, and what was made from them",
             "PUT /api/cases/*", "save a case",
             "POST /api/cases/*/*", "make and keep advice, plan, record with note, follow-up",
+            "GET /api/results", "results of the past cases released here",
             "GET /api/audit/**", "the audit trail",
             "GET /api/users/**", "the users of this server",
             "PUT /api/users/*", "add a user, or change roles",

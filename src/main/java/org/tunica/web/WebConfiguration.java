@@ -9,6 +9,7 @@ import org.tunica.couch.CouchConfiguration;
 import org.tunica.frame.OpenCases;
 import org.tunica.frame.PageRefusals;
 import org.tunica.frame.Pages;
+import org.tunica.library.LibraryConfiguration;
 import org.tunica.meeting.MeetingConfiguration;
 import org.tunica.office.OfficeConfiguration;
 
@@ -31,6 +32,7 @@ import org.tunica.office.OfficeConfiguration;
     ErrorPages.class,
     GovernanceController.class,
     HookController.class,
+    LibraryConfiguration.class,
     OfficeConfiguration.class,
     OpenCases.class,
     PageController.class,
@@ -41,6 +43,7 @@ import org.tunica.office.OfficeConfiguration;
     ProtectedWay.class,
     RecordController.class,
     ReleasesController.class,
+    ResultsController.class,
     SessionController.class,
     UsersController.class,
     Watching.class

@@ -36,6 +36,7 @@ class EveryPageTest {
             "/governance",
             "/cases/{caseRef}/sheet",
             "/meeting/packets/{meetingId}/pdf",
+            "/results/pdf",
             "/cases/{caseRef}/window/{segment}/{technique}/point",
             "/cases/{caseRef}/window/{segment}/{technique}/map");
 
@@ -80,6 +81,14 @@ class EveryPageTest {
             /cases/walk-1/papers | Day 42
             /cases/walk-1/follow-up | Treated with segmental RF
             /cases/walk-1/follow-up | nothing was saved | /follow-up
+            /cases/walk-1/past | Take the person out
+            /cases/walk-1/past | That did not work | /past
+            /cases/walk-2/past | Not finished
+            /past | {past}
+            /past | That did not work | /withdrawal
+            /past/look?id={past} | slept well
+            /past/look?id={past} | That did not work | /less
+            /past/look?id={past} | none was marked as read | /release
             /cases/walk-1/meeting | DISSENT of MN
             /cases/walk-2/meeting | That did not work | /meeting
             /meeting | {waiting}
@@ -91,6 +100,9 @@ class EveryPageTest {
                     everyStop(FilledClinic.LEAD, """
             / | What is here
             /cases | not open to you
+            /results | At a glance, at one year
+            /results?from=May | must be a year
+            /results?technique=foam-polidocanol | Stayed closed up to that day
             /governance/rules | EXC-007
             /governance/rules/EXC-007 | heat-near-skin.feature
             /governance/due | Reviews and unverified numbers

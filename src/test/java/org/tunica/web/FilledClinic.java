@@ -141,6 +141,8 @@ final class FilledClinic {
                         "segments[0].treatedLengthCm", "36",
                         "segments[0].closure", "adhesive-open-stump",
                         "segments[0].openLengthCm", "2")));
+        String looked = sent(wren.fillIn(CASE + "/past", Map.of("site", "site-a1", "note", "slept well, no pain")));
+        places.put("past", looked.replaceFirst(".*=", ""));
     }
 
     private void meeting() throws Exception {

@@ -1,4 +1,4 @@
-package org.tunica.couch;
+package org.tunica.frame;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,12 +11,12 @@ import java.util.function.Function;
  * What takes long to compute, for whoever asks again: the last few answers, in memory alone. Who asks for one that is being
  * computed waits for the same. What fails is not remembered.
  */
-final class Remembered<K, V> {
+public final class Remembered<K, V> {
     private final Function<K, V> computing;
     private final Map<K, FutureTask<V>> answers;
 
     /** @param most answers kept */
-    Remembered(int most, Function<K, V> computing) {
+    public Remembered(int most, Function<K, V> computing) {
         this.computing = computing;
         this.answers = new LinkedHashMap<>(16, 0.75f, true) {
             @Override
@@ -27,7 +27,7 @@ final class Remembered<K, V> {
     }
 
     /** An answer that takes no computing. */
-    Optional<V> known(K asked) {
+    public Optional<V> known(K asked) {
         FutureTask<V> task;
         synchronized (answers) {
             task = answers.get(asked);
@@ -36,7 +36,7 @@ final class Remembered<K, V> {
     }
 
     /** An answer, computed now unless it is known. */
-    V of(K asked) {
+    public V of(K asked) {
         FutureTask<V> task;
         synchronized (answers) {
             task = answers.computeIfAbsent(asked, key -> new FutureTask<>(() -> computing.apply(key)));
