@@ -38,18 +38,18 @@ public final class PastCaseDesk {
     private static final int LOOKED_AT_FOR_SITE = 20;
     private static final Pattern SITE = Pattern.compile("\"site\":\"(" + PastCase.SITE + ")\"");
     private static final String ON_A_LINE = "past case";
-    private static final String PERSON_AND_TREATMENT = "\"invented\":";
-    private static final String HOW_IT_WENT = "\"followUp\":";
 
     private final Tunica tunica;
     private final Store store;
     private final PastCaseShelf shelf;
+    private final ShelfMemory memory;
 
     /** With the rules of an engine, over a store. */
     public PastCaseDesk(Tunica tunica, Store store) {
         this.tunica = tunica;
         this.store = store;
         this.shelf = store.pastCases();
+        this.memory = new ShelfMemory(tunica, shelf);
     }
 
     /**
@@ -91,7 +91,7 @@ public final class PastCaseDesk {
     public WaitingCase offer(Actor by, Finished finished, TreatedPlan planned, Supplier<String> ids) {
         WaitingCase waiting = tunica.pastCases().anonymise(finished, planned, ids);
         String line = tunica.pastCases().toLine(waiting);
-        twin(line, waiting.id()).ifPresent(twin -> {
+        memory.twin(line, waiting.id()).ifPresent(twin -> {
             throw new FaultyInput(
                     "finished case",
                     List.of(new Fault(
@@ -107,24 +107,6 @@ public final class PastCaseDesk {
 
     private static String standing(KeptPastCase one) {
         return one.state() == PastCaseState.WAITING ? "waits already" : "is released";
-    }
-
-    /** One that says the same of the person and of what was done; how it went may have become longer since. */
-    private Optional<KeptPastCase> twin(String line, String id) {
-        String told = told(line, id);
-        List<KeptPastCase> twins = new ArrayList<>();
-        ShelfRows.each(shelf, 0, Long.MAX_VALUE, one -> {
-            if (!one.line().isEmpty() && told(one.line(), one.id()).equals(told)) {
-                twins.add(one);
-            }
-        });
-        return twins.stream().findFirst();
-    }
-
-    private static String told(String line, String id) {
-        int from = line.indexOf(PERSON_AND_TREATMENT);
-        int to = line.indexOf(HOW_IT_WENT);
-        return from < 0 || to < from ? line : line.substring(from, to).replace(id, "");
     }
 
     /** The pseudonym of the clinic under which the last cases were kept here; empty while there is none, or several. */
@@ -205,9 +187,8 @@ public final class PastCaseDesk {
                 .forEach(digest -> faults.add(
                         "digest", "no waiting line has one of those given; look again, it may have changed since"));
         faults.throwIfAny("release");
-        List<PastCase> cases = tunica.pastCases()
-                .release(released()::to)
-                .of(chosen.stream().map(Waiting::read).toList());
+        List<PastCase> cases =
+                memory.released(chosen.stream().map(Waiting::read).toList());
         store.together(() -> {
             for (int i = 0; i < cases.size(); i++) {
                 shelf.release(by, chosen.get(i).kept(), tunica.pastCases().toLine(cases.get(i)));

@@ -6,6 +6,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.annotation.Lazy;
 import org.tunica.Tunica;
+import org.tunica.archive.PastCaseDesk;
 import org.tunica.frame.Pages;
 import org.tunica.store.Store;
 
@@ -29,6 +30,11 @@ public class CouchConfiguration {
     @Bean
     FormDesk formDesk(Pages pages, Tunica tunica) {
         return new FormDesk(pages, tunica);
+    }
+
+    @Bean
+    PastCaseDesk pastCaseDesk(Tunica tunica, Store store) {
+        return new PastCaseDesk(tunica, store);
     }
 
     @Bean(destroyMethod = "close")

@@ -38,12 +38,12 @@ final class OfferPages {
     private final PastCaseDesk desk;
     private final RandomIds ids = new RandomIds();
 
-    OfferPages(Pages pages, Tunica tunica, Store store, OpenCases cases) {
+    OfferPages(Pages pages, Tunica tunica, Store store, OpenCases cases, PastCaseDesk desk) {
         this.pages = pages;
         this.store = store;
         this.cases = cases;
         this.work = new CaseWork(tunica, store);
-        this.desk = new PastCaseDesk(tunica, store);
+        this.desk = desk;
     }
 
     /** What will be told of the case, and what nobody but the specialist can say. */

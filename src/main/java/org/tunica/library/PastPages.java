@@ -14,7 +14,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import org.tunica.Tunica;
 import org.tunica.archive.PastCaseDesk;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.FaultyInput;
@@ -41,10 +40,10 @@ final class PastPages {
     private final Store store;
     private final PastCaseDesk desk;
 
-    PastPages(Pages pages, Tunica tunica, Store store) {
+    PastPages(Pages pages, Store store, PastCaseDesk desk) {
         this.pages = pages;
         this.store = store;
-        this.desk = new PastCaseDesk(tunica, store);
+        this.desk = desk;
     }
 
     /** What waits, and in how large a crowd. */

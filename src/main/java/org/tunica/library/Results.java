@@ -11,7 +11,6 @@ import org.tunica.invented.InventedLibrary;
 import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.AuditQuestion;
 import org.tunica.pastcases.PastCase;
-import org.tunica.store.Store;
 
 /** Audits of what is released at a store, or of made-up cases. Safe for several threads. */
 public final class Results {
@@ -21,8 +20,7 @@ public final class Results {
     private final Remembered<Asked, Found> found;
 
     /** @param lastChange different whenever something was released or taken out */
-    Results(Tunica tunica, Store store, LongSupplier lastChange) {
-        PastCaseDesk desk = new PastCaseDesk(tunica, store);
+    Results(Tunica tunica, PastCaseDesk desk, LongSupplier lastChange) {
         this.lastChange = lastChange;
         this.found = new Remembered<>(MOST_REMEMBERED, asked -> audit(tunica, desk, asked));
     }

@@ -27,6 +27,15 @@ final class Crowd {
         size++;
     }
 
+    /** The same crowd, to be added to by itself. */
+    Crowd copy() {
+        Crowd copy = new Crowd();
+        counts.forEach((profile, learned) -> copy.counts.put(profile, new HashMap<>(learned)));
+        copy.having.putAll(having);
+        copy.size = size;
+        return copy;
+    }
+
     int size() {
         return size;
     }

@@ -24,13 +24,17 @@ public final class Release {
         released.to(base::add);
     }
 
+    /** One more came into the base. */
+    public void came(PastCase released) {
+        base.add(released);
+    }
+
     /**
      * The past cases of waiting ones, all or none. Those released together count together, or a base could never begin.
      *
      * @throws org.tunica.casefile.FaultyInput when one would stand in too small a crowd, with what it waits for
      */
     public List<PastCase> of(List<WaitingCase> chosen) {
-        chosen.forEach(base::add);
         Faults faults = new Faults();
         placed(chosen).stream()
                 .filter(place -> place.missing() > 0)
@@ -41,21 +45,22 @@ public final class Release {
 
     /** Where each waiting case would stand if all that wait were released together. */
     public List<Place> places(List<WaitingCase> waiting) {
-        waiting.forEach(base::add);
         return placed(waiting);
     }
 
     private List<Place> placed(List<WaitingCase> waiting) {
-        Map<List<String>, Integer> sizes = base.sizes(k);
-        Map<Boolean, Set<String>> rare = Map.of(true, base.rare(true, k), false, base.rare(false, k));
+        Crowd together = base.copy();
+        waiting.forEach(together::add);
+        Map<List<String>, Integer> sizes = together.sizes(k);
+        Map<Boolean, Set<String>> rare = Map.of(true, together.rare(true, k), false, together.rare(false, k));
         return waiting.stream()
-                .map(one -> place(one, sizes, rare.get(one.invented())))
+                .map(one -> place(one, together, sizes, rare.get(one.invented())))
                 .toList();
     }
 
-    private Place place(WaitingCase waiting, Map<List<String>, Integer> sizes, Set<String> rare) {
+    private Place place(WaitingCase waiting, Crowd together, Map<List<String>, Integer> sizes, Set<String> rare) {
         Profile profile = Profile.of(waiting);
-        int alike = sizes.get(base.told(profile, k));
+        int alike = sizes.get(together.told(profile, k));
         List<String> told = profile.words();
         profile.ails().stream().filter(rare::contains).forEach(ail -> told.add(ail.replace('-', ' ')));
         return new Place(

@@ -22,10 +22,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import org.tunica.store.AuditRow;
+import org.tunica.store.Engine;
 import org.tunica.store.Page;
 import org.tunica.store.Role;
 
-/** Finished cases of invented people lose the person, are looked at, released, counted and taken out again, by page. */
+/** Finished cases of invented people lose the person, are looked at, released, counted and taken out again, by page, over PostgreSQL. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class PastPagesTest {
     private static final int K = 5;
@@ -42,7 +43,7 @@ class PastPagesTest {
 
     @BeforeAll
     static void open() throws Exception {
-        clinic = Clinic.open(folder);
+        clinic = Clinic.at(Engine.POSTGRESQL.freshPlace(folder), settings -> settings);
         clinic.user("wren", Role.SPECIALIST);
         clinic.user("merle", Role.MEETING_MEMBER);
         clinic.user("clara", Role.CLINICAL_LEAD);
@@ -62,7 +63,10 @@ class PastPagesTest {
         String none = clara.get("/results").body();
         assertTrue(none.contains("No past case is released here yet"), none);
         String madeUp = clara.get("/results?invented=yes").body();
-        assertTrue(madeUp.contains("INVENTED.") && madeUp.contains("At a glance, at one year"), madeUp);
+        assertTrue(
+                madeUp.contains("INVENTED: made-up cases are counted here.")
+                        && madeUp.contains("At a glance, at one year"),
+                madeUp);
         assertTrue(madeUp.contains("site-inv1"), "sites to choose from");
         assertFalse(madeUp.contains("<svg"), "charts of one technique at a time");
         String foam =
