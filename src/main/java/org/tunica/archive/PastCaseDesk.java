@@ -91,18 +91,23 @@ public final class PastCaseDesk {
     public WaitingCase offer(Actor by, Finished finished, TreatedPlan planned, Supplier<String> ids) {
         WaitingCase waiting = tunica.pastCases().anonymise(finished, planned, ids);
         String line = tunica.pastCases().toLine(waiting);
-        memory.twin(line, waiting.id()).ifPresent(twin -> {
-            throw new FaultyInput(
-                    "finished case",
-                    List.of(new Fault(
-                            "patient, veins and treatment",
-                            "say the same as " + twin.id() + ", which " + standing(twin)
-                                    + "; a case counts once. Where it is the same and more is known by now, have that one"
-                                    + (twin.state() == PastCaseState.WAITING ? " refused" : " withdrawn")
-                                    + " first")));
+        // looked for and kept in one: two who offer the same at once would both find none
+        store.together(() -> {
+            memory.twin(line, waiting.id()).ifPresent(PastCaseDesk::refuse);
+            return shelf.offer(by, waiting.id(), line);
         });
-        shelf.offer(by, waiting.id(), line);
         return waiting;
+    }
+
+    private static void refuse(KeptPastCase twin) {
+        throw new FaultyInput(
+                "finished case",
+                List.of(new Fault(
+                        "patient, veins and treatment",
+                        "say the same as " + twin.id() + ", which " + standing(twin)
+                                + "; a case counts once. Where it is the same and more is known by now, have that one"
+                                + (twin.state() == PastCaseState.WAITING ? " refused" : " withdrawn")
+                                + " first")));
     }
 
     private static String standing(KeptPastCase one) {
@@ -187,15 +192,14 @@ public final class PastCaseDesk {
                 .forEach(digest -> faults.add(
                         "digest", "no waiting line has one of those given; look again, it may have changed since"));
         faults.throwIfAny("release");
-        List<PastCase> cases =
-                memory.released(chosen.stream().map(Waiting::read).toList());
-        store.together(() -> {
+        return store.together(() -> {
+            List<PastCase> cases =
+                    memory.released(chosen.stream().map(Waiting::read).toList());
             for (int i = 0; i < cases.size(); i++) {
                 shelf.release(by, chosen.get(i).kept(), tunica.pastCases().toLine(cases.get(i)));
             }
-            return cases.size();
+            return cases;
         });
-        return cases;
     }
 
     /** Refuses a case that waits; its text is forgotten. */
