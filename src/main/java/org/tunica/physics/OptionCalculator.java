@@ -13,6 +13,7 @@ import org.tunica.knowledge.Technique;
 
 /** Computes {@link OptionNumbers} for one technique and one segment. */
 final class OptionCalculator {
+    private static final double MG_PER_ML_OF_ONE_PERCENT = 10;
     private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
     private final HeatPlanner heat;
@@ -158,13 +159,18 @@ final class OptionCalculator {
                 .tumescent()
                 .map(Room.Tumescent::lidocainePercent)
                 .orElse(UNKNOWN);
-        return perKg(Maybe.both(tumescentMl, percent, Doses::liquidMg));
+        return perKg(Maybe.both(tumescentMl, percent, OptionCalculator::liquidMg));
     }
 
     private OptionalDouble mass(OptionalDouble ml, Optional<OptionNumbers.Stock> drug) {
         return drug.isEmpty()
                 ? UNKNOWN
-                : Maybe.map(ml, volume -> Doses.liquidMg(volume, drug.get().percent()));
+                : Maybe.map(ml, volume -> liquidMg(volume, drug.get().percent()));
+    }
+
+    /** One per cent is ten milligrams in a millilitre. */
+    private static double liquidMg(double ml, double percent) {
+        return ml * percent * MG_PER_ML_OF_ONE_PERCENT;
     }
 
     private OptionalDouble perKg(OptionalDouble mg) {

@@ -52,7 +52,6 @@ public final class Physics {
                 memory);
         this.heatNumbers = new HeatFingerprint(knowledge, ofHeat);
         Set<String> used = new TreeSet<>(ofHeat);
-        used.addAll(DoseLimits.IDS);
         used.addAll(StrongFoam.IDS);
         used.add(SegmentCalculator.POSTURAL_CHANGE);
         this.quantitiesUsed = Collections.unmodifiableSet(used);

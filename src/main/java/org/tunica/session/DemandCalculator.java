@@ -55,6 +55,9 @@ final class DemandCalculator {
                 .orElse(technique.drugs().contains(POLIDOCANOL));
         if (polidocanol) {
             tally.take(Shared.POLIDOCANOL, numbers.sclerosantMgPerKg());
+            if (technique.family() != Family.FOAM) {
+                tally.take(Shared.POLIDOCANOL_LIQUID, numbers.drugMl());
+            }
         } else {
             tally.take(Shared.TETRADECYL, tetradecylShare(technique, numbers));
         }

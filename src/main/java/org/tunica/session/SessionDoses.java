@@ -6,6 +6,8 @@ import org.tunica.knowledge.Knowledge;
 
 /** Doses that were given in a session, held against the limits a plan keeps. */
 public final class SessionDoses {
+    private static final double NOISE_OF_A_DIVISION = 1e-9;
+
     private final Knowledge knowledge;
     private final SharedLimits limits;
 
@@ -16,27 +18,55 @@ public final class SessionDoses {
     }
 
     /**
+     * A dose held against its limit.
+     *
+     * @param total both as they are told, rounded
+     * @param over whether the dose, not rounded, is more than the limit
+     */
+    public record Held(SessionPlan.Total total, boolean over) {}
+
+    private static Held held(Shared shared, double amount, SharedLimit limit) {
+        return new Held(
+                SessionWriter.total(shared, amount, Optional.of(limit)),
+                amount > limit.limit() * (1 + NOISE_OF_A_DIVISION));
+    }
+
+    /**
      * Lidocaine of all kinds.
      *
      * @param adrenaline whether all of it held adrenaline; where that is not recorded, take it as without
      */
-    public SessionPlan.Total lidocaine(double mgPerKg, boolean adrenaline, OptionalDouble weightKg) {
-        return SessionWriter.total(Shared.LIDOCAINE, mgPerKg, Optional.of(limits.lidocaine(adrenaline, weightKg)));
+    public Held lidocaine(double mgPerKg, boolean adrenaline, OptionalDouble weightKg) {
+        return held(Shared.LIDOCAINE, mgPerKg, limits.lidocaine(adrenaline, weightKg));
+    }
+
+    /**
+     * Lidocaine injected outside a tumescent bed.
+     *
+     * @param adrenaline whether it held adrenaline; where that is not recorded, take it as without
+     */
+    public Held lidocaineElsewhere(double mgPerKg, boolean adrenaline, OptionalDouble weightKg) {
+        return held(Shared.LIDOCAINE, mgPerKg, limits.lidocaineElsewhere(adrenaline, weightKg));
+    }
+
+    /** Polidocanol given as liquid. */
+    public Held polidocanolLiquid(double ml) {
+        return held(Shared.POLIDOCANOL_LIQUID, ml, limits.named(SharedLimits.POLIDOCANOL_LIQUID));
     }
 
     /** Polidocanol as liquid and in foam. */
-    public SessionPlan.Total polidocanol(double mgPerKg) {
-        return SessionWriter.total(Shared.POLIDOCANOL, mgPerKg, Optional.of(limits.named("dose.polidocanol.day")));
+    public Held polidocanol(double mgPerKg) {
+        return held(Shared.POLIDOCANOL, mgPerKg, limits.named("dose.polidocanol.day"));
     }
 
     /** Foam of all drugs. */
-    public SessionPlan.Total foam(double ml) {
-        return SessionWriter.total(Shared.FOAM, ml, Optional.of(limits.foam()));
+    public Held foam(double ml) {
+        return held(Shared.FOAM, ml, limits.foam());
     }
 
     /** Tetradecyl sulphate: the shares of {@link #tetradecylFoamShare} and {@link #tetradecylLiquidShare} together. */
-    public SessionPlan.Total tetradecyl(double share) {
-        return SessionWriter.total(Shared.TETRADECYL, share, Optional.of(SharedLimit.of(1, SharedLimits.TETRADECYL)));
+    public Held tetradecyl(double share) {
+        return held(Shared.TETRADECYL, share, SharedLimit.of(1, SharedLimits.TETRADECYL));
     }
 
     /** A volume of foam as a share of what a session may take. */

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Limb;
 import org.tunica.casefile.Segment;
@@ -20,7 +22,9 @@ import org.tunica.plan.SegmentAdvice;
 /** From the advice for each segment to one plan for all of them. */
 public final class SessionPlanner {
     /** Ids of the numbers of knowledge/ that session planning reads. */
-    public static final Set<String> IDS = SessionConstants.IDS;
+    public static final Set<String> IDS = Stream.of(SessionConstants.IDS, SharedLimits.IDS)
+            .flatMap(Set::stream)
+            .collect(Collectors.toUnmodifiableSet());
 
     private final SessionConstants constants;
     private final TimeEstimate times;

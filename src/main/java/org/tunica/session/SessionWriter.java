@@ -2,6 +2,7 @@ package org.tunica.session;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +15,10 @@ import org.tunica.knowledge.Knowledge;
 /** Writes one session: its totals against the limits, what must be ready, and its time. */
 final class SessionWriter {
     private static final MathContext FOUR_DIGITS = new MathContext(4);
+    private static final MathContext DOWN = new MathContext(4, RoundingMode.DOWN);
+
+    /** Digits that a division leaves true. */
+    private static final MathContext NOISE = new MathContext(12);
 
     private final Knowledge knowledge;
     private final SessionConstants constants;
@@ -77,7 +82,7 @@ final class SessionWriter {
                 shared.says(),
                 rounded(amount),
                 shared.unit(),
-                limit.map(most -> OptionalDouble.of(rounded(most.limit()))).orElse(OptionalDouble.empty()),
+                limit.map(most -> OptionalDouble.of(roundedDown(most.limit()))).orElse(OptionalDouble.empty()),
                 limit.map(SharedLimit::id),
                 limit.flatMap(most -> warning(shared, amount, most)));
     }
@@ -97,6 +102,11 @@ final class SessionWriter {
 
     private static String plain(double value) {
         return new BigDecimal(value).round(FOUR_DIGITS).stripTrailingZeros().toPlainString();
+    }
+
+    /** A limit that was rounded up would make room. */
+    private static double roundedDown(double limit) {
+        return new BigDecimal(limit).round(NOISE).round(DOWN).doubleValue();
     }
 
     static double rounded(double value) {

@@ -9,6 +9,8 @@ public enum Shared implements Word {
     LIDOCAINE("lidocaine", "mg/kg"),
     /** Polidocanol of a day, mg/kg. */
     POLIDOCANOL("polidocanol", "mg/kg"),
+    /** Polidocanol given as liquid, mL. */
+    POLIDOCANOL_LIQUID("polidocanol liquid", "mL"),
     /** Sodium tetradecyl sulphate, as a share of what a session may take at its strength and form. */
     TETRADECYL("tetradecyl sulphate", "1"),
     /** Foam of all drugs, mL. */
@@ -19,7 +21,7 @@ public enum Shared implements Word {
     GENERATOR("heat generators", "1");
 
     /** Shares that add up, segment by segment; generators are counted by kind. */
-    static final List<Shared> AMOUNTS = List.of(LIDOCAINE, POLIDOCANOL, TETRADECYL, FOAM, TIME);
+    static final List<Shared> AMOUNTS = List.of(LIDOCAINE, POLIDOCANOL, POLIDOCANOL_LIQUID, TETRADECYL, FOAM, TIME);
 
     private final String says;
     private final String unit;

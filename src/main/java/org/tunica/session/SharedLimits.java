@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.tunica.casefile.CaseFile;
 import org.tunica.casefile.Room;
 import org.tunica.knowledge.Knowledge;
@@ -13,11 +14,28 @@ final class SharedLimits {
     /** Foam, weak liquid and strong liquid have a ceiling each; shares of them add up. */
     static final String TETRADECYL = "foam.sts.label.max, dose.sts.liquid-session, dose.sts.strong-liquid-session";
 
+    static final String POLIDOCANOL_LIQUID = "dose.polidocanol.liquid-session";
+
     private static final String STOP = "dose.tumescent.stop";
     private static final String CONFIRM = "dose.tumescent.confirm";
     private static final String FOAM = "dose.foam.session";
     private static final String PLAIN_BY_WEIGHT = "dose.lidocaine.plain-by-weight";
     private static final String PLAIN = "dose.lidocaine.plain";
+    private static final String ADRENALINE_BY_WEIGHT = "dose.lidocaine.adrenaline-by-weight";
+    private static final String ADRENALINE = "dose.lidocaine.adrenaline";
+
+    /** Ids of the quantities that limit a session or what was given in one. */
+    static final Set<String> IDS = Set.of(
+            "dose.polidocanol.day",
+            POLIDOCANOL_LIQUID,
+            STOP,
+            CONFIRM,
+            FOAM,
+            PLAIN_BY_WEIGHT,
+            PLAIN,
+            ADRENALINE_BY_WEIGHT,
+            ADRENALINE,
+            "dose.sts.strong-liquid-session");
 
     private final Knowledge knowledge;
 
@@ -31,6 +49,7 @@ final class SharedLimits {
                 caseFile.room().tumescent().flatMap(Room.Tumescent::adrenaline).orElse(false);
         limits.put(Shared.LIDOCAINE, lidocaine(adrenaline, caseFile.patient().weightKg()));
         limits.put(Shared.POLIDOCANOL, named("dose.polidocanol.day"));
+        limits.put(Shared.POLIDOCANOL_LIQUID, named(POLIDOCANOL_LIQUID));
         limits.put(Shared.TETRADECYL, SharedLimit.of(1, TETRADECYL));
         limits.put(Shared.FOAM, foam());
         caseFile.room()
@@ -56,11 +75,26 @@ final class SharedLimits {
             SharedLimit.Line confirm = new SharedLimit.Line(knowledge.value(CONFIRM), CONFIRM);
             return new SharedLimit(knowledge.value(STOP), STOP, false, Optional.of(confirm), Optional.empty());
         }
-        Optional<String> note = Optional.of("no source allows more without adrenaline; the plain label is kept");
-        double byWeight = knowledge.value(PLAIN_BY_WEIGHT);
-        double flat = weightKg.isPresent() ? knowledge.value(PLAIN) / weightKg.getAsDouble() : byWeight;
+        return byWeight(
+                PLAIN_BY_WEIGHT,
+                PLAIN,
+                weightKg,
+                Optional.of("no source allows more without adrenaline; the plain label is kept"));
+    }
+
+    /** Outside a tumescent bed the label holds, with adrenaline as without. */
+    SharedLimit lidocaineElsewhere(boolean adrenaline, OptionalDouble weightKg) {
+        return adrenaline
+                ? byWeight(ADRENALINE_BY_WEIGHT, ADRENALINE, weightKg, Optional.empty())
+                : byWeight(PLAIN_BY_WEIGHT, PLAIN, weightKg, Optional.empty());
+    }
+
+    /** The smaller of a limit by weight and one whatever the weight, as mg/kg. */
+    private SharedLimit byWeight(String byWeightId, String flatId, OptionalDouble weightKg, Optional<String> note) {
+        double byWeight = knowledge.value(byWeightId);
+        double flat = weightKg.isPresent() ? knowledge.value(flatId) / weightKg.getAsDouble() : byWeight;
         return flat < byWeight
-                ? new SharedLimit(flat, PLAIN, false, Optional.empty(), note)
-                : new SharedLimit(byWeight, PLAIN_BY_WEIGHT, false, Optional.empty(), note);
+                ? new SharedLimit(flat, flatId, false, Optional.empty(), note)
+                : new SharedLimit(byWeight, byWeightId, false, Optional.empty(), note);
     }
 }

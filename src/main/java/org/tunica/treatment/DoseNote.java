@@ -52,17 +52,34 @@ final class DoseNote {
         OptionalDouble plain = given.plainLidocaineMg();
         if (!all.equals(plain) || all.isEmpty()) {
             byWeight("lidocaine", all, mgPerKg -> limits.lidocaine(mgPerKg, true, weightKg))
-                    .filter(total -> total.amount() <= total.limit().orElseThrow())
-                    .flatMap(SessionPlan.Total::warning)
+                    .filter(dose -> !dose.over())
+                    .flatMap(dose -> dose.total().warning())
                     .ifPresent(words -> warnings.add("Lidocaine of the session: " + words + "."));
         }
         if (plain.isPresent()) {
             byWeight("lidocaine without adrenaline", plain, mgPerKg -> limits.lidocaine(mgPerKg, false, weightKg));
         }
+        if (given.otherLidocaineMg().isPresent()) {
+            byWeight(
+                    "lidocaine outside the tumescence",
+                    given.otherLidocaineMg(),
+                    mgPerKg -> limits.lidocaineElsewhere(mgPerKg, given.otherAdrenaline(), weightKg));
+        }
     }
 
+    /** By mass whatever its form, and what was given as liquid by volume, too. */
     private void polidocanol() {
         byWeight("polidocanol", given.drugMg(Room.SclerosantDrug.POLIDOCANOL), limits::polidocanol);
+        OptionalDouble liquid = given.polidocanolLiquidMl();
+        if (liquid.isEmpty()) {
+            unknown("polidocanol liquid");
+        } else if (liquid.getAsDouble() > 0) {
+            total(
+                    "polidocanol liquid",
+                    Rounded.text(liquid.getAsDouble()) + " mL",
+                    "",
+                    limits.polidocanolLiquid(liquid.getAsDouble()));
+        }
     }
 
     private void foam() {
@@ -101,10 +118,10 @@ final class DoseNote {
 
     /** Holds a mass by weight against its limit. */
     private interface Held {
-        SessionPlan.Total by(double mgPerKg);
+        SessionDoses.Held by(double mgPerKg);
     }
 
-    private Optional<SessionPlan.Total> byWeight(String name, OptionalDouble mg, Held held) {
+    private Optional<SessionDoses.Held> byWeight(String name, OptionalDouble mg, Held held) {
         if (mg.isEmpty()) {
             unknown(name);
         } else if (mg.getAsDouble() > 0 && weightKg.isEmpty()) {
@@ -112,7 +129,7 @@ final class DoseNote {
             warnings.add("The " + name + " cannot be held against its limit: the weight is not recorded.");
         } else if (mg.getAsDouble() > 0) {
             double mgPerKg = mg.getAsDouble() / weightKg.getAsDouble();
-            SessionPlan.Total total = held.by(mgPerKg);
+            SessionDoses.Held total = held.by(mgPerKg);
             total(name, Rounded.text(mg.getAsDouble()) + " mg", Rounded.text(mgPerKg) + " mg/kg", total);
             return Optional.of(total);
         }
@@ -130,10 +147,10 @@ final class DoseNote {
         warnings.add("The " + name + " of the session cannot be added up: a part of it is not recorded.");
     }
 
-    private void total(String name, String amount, String byWeight, SessionPlan.Total total) {
-        double limit = total.limit().orElseThrow();
-        String most = Rounded.text(limit) + UcumWords.behind(total.unit());
-        boolean over = total.amount() > limit;
+    private void total(String name, String amount, String byWeight, SessionDoses.Held dose) {
+        SessionPlan.Total total = dose.total();
+        String most = Rounded.text(total.limit().orElseThrow()) + UcumWords.behind(total.unit());
+        boolean over = dose.over();
         String id = total.limitId().orElseThrow();
         rows.add(List.of(
                 name,

@@ -43,6 +43,27 @@ final class GivenDoses {
                 : tumescent;
     }
 
+    /** Injected outside the tumescence; nothing is none, for it is asked once for the session. */
+    OptionalDouble otherLidocaineMg() {
+        return session.otherLidocaineMg();
+    }
+
+    /** Whether what was injected outside the tumescence is known to have held adrenaline. */
+    boolean otherAdrenaline() {
+        return session.otherAdrenaline().orElse(false);
+    }
+
+    /** Polidocanol given as liquid, not as foam. */
+    OptionalDouble polidocanolLiquidMl() {
+        return sum(
+                segment -> segment.sclerosant()
+                        .filter(given -> !isFoam(given))
+                        .filter(given -> given.drug()
+                                .map(Room.SclerosantDrug.POLIDOCANOL::equals)
+                                .orElse(true)),
+                given -> given.drug().isEmpty() ? NONE : liquidMl(given));
+    }
+
     OptionalDouble foamMl() {
         return sum(segment -> segment.sclerosant().filter(GivenDoses::isFoam), DeliveredSegment.Sclerosant::foamMl);
     }

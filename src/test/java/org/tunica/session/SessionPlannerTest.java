@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -152,6 +153,28 @@ class SessionPlannerTest {
         SessionPlan.Total lidocaine = total(plan(tree).sessions().get(0), Shared.LIDOCAINE);
         assertEquals(19.17, lidocaine.amount(), 0.005);
         assertTrue(lidocaine.warning().orElseThrow().contains("dose.tumescent.confirm"), lidocaine.toString());
+    }
+
+    /** Two wires in a heavy patient: the mass of the drug would allow both, the volume of its label (S-0904) one. */
+    @Test
+    void liquidBehindTheWireKeepsTheVolumeOfItsLabel() {
+        CaseTree tree = CaseTree.soundLeg()
+                .repeatSegment("L2")
+                .set("patient.weightKg", 160)
+                .set("room.sclerosants", List.of(Map.of("drug", "polidocanol", "percent", 1.5)));
+        for (int i = 0; i < 2; i++) {
+            tree.set(SEGMENTS + i + ".lengthCm", 40)
+                    .set(SEGMENTS + i + ".lumenDiameterMm", 5)
+                    .set(SEGMENTS + i + ".chosen", "mechanochemical");
+        }
+        SessionPlan plan = plan(tree);
+        assertEquals(2, plan.sessions().size());
+        for (SessionPlan.Session session : plan.sessions()) {
+            SessionPlan.Total liquid = total(session, Shared.POLIDOCANOL_LIQUID);
+            assertEquals(40 * 0.25, liquid.amount(), 1e-9);
+            assertEquals("dose.polidocanol.liquid-session", liquid.limitId().orElseThrow());
+            assertTrue(2 * total(session, Shared.POLIDOCANOL).amount() < 2, "by mass both would fit");
+        }
     }
 
     @Test

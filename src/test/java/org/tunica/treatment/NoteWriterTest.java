@@ -145,6 +145,37 @@ class NoteWriterTest {
                         .anyMatch(says -> says.startsWith("! More lidocaine without adrenaline was given")));
     }
 
+    /** Outside the tumescence the label holds (S-0906): 7 mg/kg and 500 mg with adrenaline, 4.5 and 300 without; 68 kg. */
+    @ParameterizedTest
+    @CsvSource({"470, true, false", "480, true, true", "299, false, false", "301, false, true", "301, , true"})
+    void lidocaineElsewhere_keepsTheLabel(double mg, Boolean adrenaline, boolean over) {
+        CaseTree tree = Delivered.demo(STRAIGHT)
+                .set("totals", null)
+                .set("otherLidocaineMg", mg)
+                .set("otherAdrenaline", adrenaline);
+        assertEquals(
+                over,
+                said(note(STRAIGHT, tree), "What to look at").stream()
+                        .anyMatch(says -> says.startsWith("! More lidocaine outside the tumescence was given")));
+    }
+
+    /** A product label, read in extracts (S-0904): 10 mL of liquid in a session, whatever the mass allows. */
+    @ParameterizedTest
+    @CsvSource({"10, within the limit", "10.1, OVER THE LIMIT"})
+    void polidocanolAsLiquid_keepsTheVolumeOfItsLabel(double ml, String expected) {
+        CaseTree tree = Delivered.demo(BOTH).set("totals", null);
+        for (String field : List.of("gas", "gasParts", "foamMl")) {
+            tree.set("segments.1.sclerosant." + field, null);
+        }
+        tree.set("segments.1.technique", "mechanochemical")
+                .set("segments.1.sclerosant.percent", 0.5)
+                .set("segments.1.sclerosant.liquidMl", ml);
+        assertTrue(
+                said(note(BOTH, tree), "Drugs").stream()
+                        .anyMatch(says -> says.startsWith("polidocanol liquid | ") && says.endsWith(expected)),
+                () -> said(note(BOTH, tree), "Drugs").toString());
+    }
+
     @Test
     void drugThatIsPartlyUnknown_isNotAddedUp() {
         CaseTree tree = Delivered.demo(BOTH).set("segments.1.sclerosant.percent", null);
