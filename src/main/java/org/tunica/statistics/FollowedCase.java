@@ -11,14 +11,4 @@ public record FollowedCase(int daysAfter, boolean event) {
     public FollowedCase {
         Checked.atLeast("daysAfter", daysAfter, 0);
     }
-
-    /** The event was seen. */
-    public static FollowedCase withEvent(int daysAfter) {
-        return new FollowedCase(daysAfter, true);
-    }
-
-    /** Last looked at without the event: censored. */
-    public static FollowedCase withoutEvent(int daysAfter) {
-        return new FollowedCase(daysAfter, false);
-    }
 }

@@ -29,14 +29,6 @@ public record Funnel(double targetShare, List<FunnelPoint> points) {
                 groups.stream().map(group -> FunnelPoint.of(group, targetShare)).toList());
     }
 
-    /** Against the share of all groups together, each of which then pulls the target towards itself. */
-    public static Funnel againstAll(List<FunnelGroup> groups) {
-        Checked.atLeast("groups", groups.size(), 1);
-        int events = groups.stream().mapToInt(FunnelGroup::events).sum();
-        int total = groups.stream().mapToInt(FunnelGroup::total).sum();
-        return against((double) events / total, groups);
-    }
-
     /** The limits of a group of any size, to draw them between the groups. */
     public FunnelLimits limits(int total, double chanceShare) {
         Checked.atLeast("total", total, 1);

@@ -11,7 +11,7 @@ import org.tunica.session.SessionPlan;
 
 /** What a reader must not miss, before everything else. */
 final class Attention {
-    /** The device the series of {@link LinearEnergy#reopenedAt1940Nm} was treated with. */
+    /** The device the series of {@link FollowUpLimits#reopenedAt1940NmUpToJPerCm} (S-0026) was treated with. */
     private static final String LONGEST_WAVELENGTH = "laser-1940-radial";
 
     private final FollowUpLimits limits;
@@ -70,7 +70,7 @@ final class Attention {
 
     private boolean little(ProcedureNote.HeatedStretch stretch) {
         OptionalDouble jPerCm = stretch.balance().value(HeatBalance.Number.LINEAR_ENERGY);
-        return jPerCm.isPresent() && new LinearEnergy(jPerCm.getAsDouble()).reopenedAt1940Nm(limits);
+        return jPerCm.isPresent() && jPerCm.getAsDouble() <= limits.reopenedAt1940NmUpToJPerCm();
     }
 
     private static void missing(SessionPlan.Session session, List<SegmentFacts> segments, List<Block> blocks) {

@@ -18,21 +18,4 @@ public record Proportion(int events, int total) {
     public double percent() {
         return PERCENT * events / total;
     }
-
-    /** How much more often than in the other, in percentage points; negative when less often. */
-    public double pointsAbove(Proportion other) {
-        return percent() - other.percent();
-    }
-
-    /**
-     * How many must be treated this way and not the other for one more event: the inverse of the difference, without its
-     * uncertainty.
-     *
-     * @throws IllegalArgumentException when this is not the more frequent one
-     */
-    public double numberNeededToTreat(Proportion other) {
-        double points = pointsAbove(other);
-        Checked.positive("difference", points);
-        return PERCENT / points;
-    }
 }

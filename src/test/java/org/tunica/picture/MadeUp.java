@@ -53,8 +53,8 @@ public final class MadeUp {
 
     private static List<FollowedCase> cases(int[] failed, int[] lastLooks) {
         List<FollowedCase> cases = new ArrayList<>();
-        IntStream.of(failed).forEach(day -> cases.add(FollowedCase.withEvent(day)));
-        IntStream.of(lastLooks).forEach(day -> cases.add(FollowedCase.withoutEvent(day)));
+        IntStream.of(failed).forEach(day -> cases.add(new FollowedCase(day, true)));
+        IntStream.of(lastLooks).forEach(day -> cases.add(new FollowedCase(day, false)));
         return cases;
     }
 

@@ -98,16 +98,9 @@ class FunnelTest {
     }
 
     @Test
-    void ownShare_isThatOfAllTogether() {
-        Funnel funnel = Funnel.againstAll(List.of(new FunnelGroup("a", 3, 30), new FunnelGroup("b", 9, 90)));
-        assertEquals(0.1, funnel.targetShare(), 1e-12);
-        assertEquals(List.of(), funnel.outside());
-    }
-
-    @Test
     void noEventAtAll_orNothingElse_isWithin() {
         for (int events : new int[] {0, 20}) {
-            Funnel funnel = Funnel.againstAll(List.of(new FunnelGroup("a", events, 20)));
+            Funnel funnel = Funnel.against(events / 20.0, List.of(new FunnelGroup("a", events, 20)));
             assertEquals(FunnelPlace.WITHIN, funnel.points().get(0).place());
         }
         assertEquals(
@@ -122,6 +115,5 @@ class FunnelTest {
         assertThrows(IllegalArgumentException.class, () -> new FunnelGroup("a", 3, 2));
         assertThrows(IllegalArgumentException.class, () -> new FunnelGroup("a", 0, 0));
         assertThrows(IllegalArgumentException.class, () -> Funnel.against(1.1, List.of()));
-        assertThrows(IllegalArgumentException.class, () -> Funnel.againstAll(List.of()));
     }
 }

@@ -148,7 +148,7 @@ class KaplanMeierTest {
     @Property(seed = "20260102")
     void nobodyCensored_givesPlainShares(@ForAll("followed") List<FollowedCase> followed, @ForAll("days") int day) {
         List<FollowedCase> seen = followed.stream()
-                .map(one -> FollowedCase.withEvent(one.daysAfter()))
+                .map(one -> new FollowedCase(one.daysAfter(), true))
                 .toList();
         double free = seen.stream().filter(one -> one.daysAfter() > day).count();
         double share = KaplanMeier.of(seen, 0.95).at(day).orElseThrow().free().freeShare();
@@ -179,6 +179,6 @@ class KaplanMeierTest {
     @Test
     void nothingFollowed_isRefused() {
         assertThrows(IllegalArgumentException.class, () -> KaplanMeier.of(List.of(), 0.95));
-        assertThrows(IllegalArgumentException.class, () -> FollowedCase.withEvent(-1));
+        assertThrows(IllegalArgumentException.class, () -> new FollowedCase(-1, true));
     }
 }

@@ -29,8 +29,8 @@ final class Remissions {
         for (String time : times.split(" ")) {
             read.add(
                     time.endsWith("+")
-                            ? FollowedCase.withoutEvent(Integer.parseInt(time.replace("+", "")))
-                            : FollowedCase.withEvent(Integer.parseInt(time)));
+                            ? new FollowedCase(Integer.parseInt(time.replace("+", "")), false)
+                            : new FollowedCase(Integer.parseInt(time), true));
         }
         return read;
     }
