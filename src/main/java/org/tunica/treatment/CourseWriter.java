@@ -184,7 +184,7 @@ final class CourseWriter {
         if (seen.refluxSeconds().isEmpty()) {
             return Course.Reflux.NOT_RECORDED;
         }
-        return RefluxCutOff.SUPERFICIAL.refluxes(seen.refluxSeconds().getAsDouble(), limits)
+        return seen.refluxSeconds().getAsDouble() > limits.superficialRefluxOverS()
                 ? Course.Reflux.CAME_BACK
                 : Course.Reflux.NONE_THAT_COUNTS;
     }

@@ -12,9 +12,7 @@ import org.tunica.knowledge.Knowledge;
  * @param heatOpenPartMaxCm longest open part after heat, cm
  * @param heatNoFlowMaxCm open length after heat where no flow may be left, cm
  * @param superficialRefluxOverS reflux of a superficial vein counts above this, s
- * @param deepRefluxOverS reflux of a deep vein counts above this, s
  * @param reopenedAt1940NmUpToJPerCm veins reopened at up to this linear energy at 1940 nm, J/cm
- * @param secondAliquotCm distance of the second aliquot of adhesive from the first, cm
  * @param reopenedOverCm a vein that was closed counts as reopened when more than this is open, cm
  */
 public record FollowUpLimits(
@@ -24,9 +22,7 @@ public record FollowUpLimits(
         double heatOpenPartMaxCm,
         double heatNoFlowMaxCm,
         double superficialRefluxOverS,
-        double deepRefluxOverS,
         double reopenedAt1940NmUpToJPerCm,
-        double secondAliquotCm,
         double reopenedOverCm) {
 
     /** The ids in knowledge/, in the order of the components. */
@@ -37,14 +33,12 @@ public record FollowUpLimits(
             "follow-up.heat.open-part.max",
             "follow-up.heat.no-flow.max",
             "reflux.superficial.over",
-            "follow-up.reflux.deep.over",
             "follow-up.laser-1940.energy.reopened-up-to",
-            "follow-up.adhesive.second-aliquot",
             "follow-up.reopened.over");
 
     /** The limits of a release. */
     public static FollowUpLimits of(Knowledge knowledge) {
         double[] v = IDS.stream().mapToDouble(knowledge::value).toArray();
-        return new FollowUpLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8], v[9]);
+        return new FollowUpLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7]);
     }
 }

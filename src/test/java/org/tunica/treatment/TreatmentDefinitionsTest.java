@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -16,12 +15,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tunica.knowledge.Bundle;
 import org.tunica.knowledge.Knowledge;
-import org.tunica.physics.AdhesiveAliquots;
 import org.tunica.physics.SegmentalCycles;
 
 /**
  * Worked rows of the evidence, by calculator; rows 1 to 16 stand in {@code PublishedDosesTest}, 19 in {@code NoteWriterTest}, 31 to 33 in {@code
- * WallGeometryTest}, 34 and 35 in {@code VolumesAndReachTest}, those that rules decide in {@code EvidenceVerdictsTest}.
+ * WallGeometryTest}, 34 and 35 in {@code VolumesAndReachTest}, 40 in {@code AdhesiveTest}, those that rules decide in {@code
+ * EvidenceVerdictsTest}.
  */
 class TreatmentDefinitionsTest {
     private static final Knowledge KNOWLEDGE = Knowledge.of(Bundle.shipped());
@@ -90,18 +89,6 @@ class TreatmentDefinitionsTest {
         assertThrows(IllegalArgumentException.class, () -> HeatInducedThrombusClass.of(percent));
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "SUPERFICIAL, 0.5, false",
-        "SUPERFICIAL, 0.6, true",
-        "DEEP, 0.8, false",
-        "DEEP, 1, false",
-        "DEEP, 1.1, true"
-    })
-    void rows27And28_refluxCutOffs(RefluxCutOff cutOff, double refluxS, boolean refluxes) { // S-0010
-        assertEquals(refluxes, cutOff.refluxes(refluxS, LIMITS));
-    }
-
     @Test
     void row36_oneVeinClosedByOneDefinitionAndNotByTheOther() { // S-0023
         assertTrue(ClosureDefinition.MECHANOCHEMICAL_OPEN_PART.closed(30, 10, LIMITS));
@@ -160,19 +147,5 @@ class TreatmentDefinitionsTest {
     @CsvSource({"97, 0.90", "29, 0.27"})
     void row39_neurologicalEventsAfterFoam(int events, double expectedPercent) { // S-0075
         assertEquals(expectedPercent, new Proportion(events, 10_819).percent(), 0.005);
-    }
-
-    @Test
-    void row40_aliquotsOfAdhesive() { // S-0022, from memory, unverified
-        var settings = KNOWLEDGE.technique("adhesive").settings();
-        AdhesiveAliquots aliquots = new AdhesiveAliquots(
-                KNOWLEDGE.value("adhesive.tip.start"),
-                LIMITS.secondAliquotCm(),
-                settings.get("aliquotSpacingCm").typical().orElseThrow());
-        assertEquals(
-                List.of(5.0, 6.0, 9.0, 12.0, 15.0, 18.0, 21.0, 24.0, 27.0, 30.0, 33.0, 36.0, 39.0), aliquots.atCm(40));
-        double mlEach = settings.get("adhesiveMlPerAliquot").typical().orElseThrow();
-        assertEquals(1.3, aliquots.volumeMl(40, mlEach), 1e-9);
-        assertEquals(List.of(), aliquots.atCm(4));
     }
 }
