@@ -100,3 +100,14 @@ Feature: What does the team that governs the rules find at these pages?
       And stefan, the safety officer, is at the pages
       When the page "/governance/releases/1.1.0" is opened
       Then there is no button "Put in force now"
+
+  Scenario: what came of past cases is told with its limits, and no small group is
+    Given clara, the clinical lead, is at the pages
+    And 60 past cases are released
+    When the page "/results" is opened
+    Then the page says "At a glance, at one year"
+    And the page says "made-up cases are counted here"
+    And the page says "fewer than 5 past cases"
+    When the page "/results?technique=foam-polidocanol" is opened
+    Then the page says "Stayed closed up to that day, by Kaplan and Meier"
+    And the page says "Against published rates, case by case"

@@ -95,6 +95,39 @@ Feature: How does the specialist come from a scan to a treated vein?
       And the page says "Day 7: closed"
       And the page says "reflux not recorded"
 
+  Rule: a finished case goes on without its person
+
+    Scenario: offered at its papers, and held back until others are like it
+      Given the demo case straight-thigh-trunk as "quillfeather-9"
+      When the page "/cases/quillfeather-9/past" is opened
+      Then the page says "Not finished"
+      When the page "/cases/quillfeather-9/plan" is opened
+      And "Keep this plan" is pressed
+      And the page "/cases/quillfeather-9/plan/1/sessions/1/delivered" is opened
+      And "I have looked through every value of this segment" is ticked
+      And "Keep the record and write the note" is pressed
+      And the page "/cases/quillfeather-9/follow-up" is opened
+      And "Days since the procedure; the day itself is 0" is set to "42"
+      And "Counts as closed by the definition" is set to "heat open part: longest open part with which a vein closed by heat still counts as closed, 5 cm"
+      And "Length of the treated vein found open" is set to "0"
+      And "Keep the visit" is pressed
+      Then the page says "Offer it as a past case"
+      When the page "/cases/quillfeather-9/past" is opened
+      And "Pseudonym of the clinic, such as site-a1; no name" is set to "Larkspur"
+      And "What else was learned, if anything" is set to "Mrs Quillfeather slept well"
+      And "Take the person out and let it wait" is pressed
+      Then it is refused
+      And the page says "site"
+      When "Pseudonym of the clinic, such as site-a1; no name" is set to "site-q1"
+      And "Take the person out and let it wait" is pressed
+      Then it is done
+      And the page says "it waits for 4 more with age"
+      And the page says "slept well"
+      And the page does not say "uillfeather"
+      When "Release those marked as read" is pressed
+      Then it is refused
+      And the page says "none was marked as read"
+
   Rule: the room is typed once
 
     Scenario: the next case starts with the room of the last one
