@@ -93,6 +93,7 @@ public record SimilarPage(
         if (!one.notCompared().isEmpty()) {
             went.add("Not compared, for it is not known of both: " + String.join(", ", one.notCompared()) + ".");
         }
+        went.add("Kept as " + one.pastCase() + ", segment " + one.ref() + ".");
         return new Past(title, one.invented(), alike(one), went, why(one.why()));
     }
 

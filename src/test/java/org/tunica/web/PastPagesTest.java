@@ -152,7 +152,9 @@ class PastPagesTest {
         assertEquals(K, digests.size());
         assertEquals(303, release(digests).statusCode());
         assertTrue(merle.get("/past").body().contains("No case waits."));
-        assertTrue(wren.whole("/cases/past-0/similar/L1").contains("5 past cases released here."));
+        String similar = wren.whole("/cases/past-0/similar/L1");
+        assertTrue(similar.contains("5 past cases released here."), similar);
+        assertTrue(similar.contains("Kept as " + IDS.get(0) + ", segment L1."), "the name by which it is taken out");
     }
 
     @Test
