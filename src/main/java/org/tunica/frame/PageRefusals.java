@@ -8,8 +8,10 @@ import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.cluster.EngineUnavailable;
 import org.tunica.store.OutOfDate;
@@ -37,6 +39,20 @@ public final class PageRefusals {
         List<String> says = new ArrayList<>(List.of("The rules in force cannot use this " + faulty.what() + ":"));
         faulty.faults().forEach(fault -> says.add(fault.toString()));
         return says(request, HttpStatus.UNPROCESSABLE_CONTENT, says);
+    }
+
+    /** An address that somebody shortened or mistyped. */
+    @ExceptionHandler
+    ResponseEntity<String> lacking(MissingServletRequestParameterException lacking, HttpServletRequest request) {
+        return says(request, HttpStatus.BAD_REQUEST, List.of("The address lacks " + lacking.getParameterName() + "."));
+    }
+
+    @ExceptionHandler
+    ResponseEntity<String> unread(MethodArgumentTypeMismatchException unread, HttpServletRequest request) {
+        return says(
+                request,
+                HttpStatus.BAD_REQUEST,
+                List.of("What the address gives as " + unread.getName() + " cannot be read."));
     }
 
     @ExceptionHandler

@@ -69,9 +69,11 @@ final class ChangePages {
             @RequestParam Optional<String> checks,
             HttpServletRequest request,
             Authentication who) {
-        desks.store().audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("change", number));
         checks.flatMap(any -> desks.workroom().draft(number)).ifPresent(desks::checked);
-        return oneChange.page(number, request, Reader.of(who), OneChange.Typed.NOTHING, List.of());
+        String page = oneChange.page(number, request, Reader.of(who), OneChange.Typed.NOTHING, List.of());
+        // what is not there cannot be looked at
+        desks.store().audit().note(Reader.of(who).actor(), Act.VIEWED, new Subject("change", number));
+        return page;
     }
 
     private String list(

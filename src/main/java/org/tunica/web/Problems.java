@@ -4,12 +4,18 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.TypeMismatchException;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.HttpStatusCode;
 import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
+import org.springframework.web.context.request.WebRequest;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
 import org.tunica.casefile.FaultyInput;
 import org.tunica.frame.NotThere;
@@ -30,6 +36,20 @@ final class Problems extends ResponseEntityExceptionHandler {
                 .toList();
         problem.setProperty("faults", faults);
         return problem;
+    }
+
+    /** The framework's own words would hold what was sent, and how it is held here. */
+    @Override
+    protected @Nullable ResponseEntity<Object> handleTypeMismatch(
+            TypeMismatchException mismatch, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        String name = String.valueOf(mismatch.getPropertyName());
+        ProblemDetail problem =
+                ProblemDetail.forStatusAndDetail(status, "the request cannot be read; nothing was done");
+        problem.setProperty(
+                "faults",
+                List.of(Map.of(
+                        "place", name, "says", "cannot be read; give it once, as the page of this interface tells")));
+        return handleExceptionInternal(mismatch, problem, headers, status, request);
     }
 
     @ExceptionHandler
