@@ -14,6 +14,7 @@ import org.tunica.outcomes.Audit;
 import org.tunica.outcomes.Auditor;
 import org.tunica.paper.Document;
 import org.tunica.paper.Paper;
+import org.tunica.pastcases.AnonymityLimits;
 import org.tunica.pastcases.AnonymityReport;
 import org.tunica.physics.Physics;
 import org.tunica.plan.Advice;
@@ -66,6 +67,7 @@ public final class Tunica {
             Treatment.check(knowledge);
             Similarity.check(knowledge);
             PastSigns.check(knowledge);
+            AnonymityLimits.check(knowledge);
             return knowledge;
         });
         this.planner = accepted(() -> new Planner(knowledge, physics, rules));
