@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.tunica.casefile.CaseFile;
@@ -33,9 +34,16 @@ public final class PastCases {
     private final Knowledge knowledge;
     private final Treatments treatments;
 
+    /** Made when it is first needed: it knows all words of notes, which an advice needs none of. */
+    private final AtomicReference<PastCaseReader> reader = new AtomicReference<>();
+
     PastCases(Knowledge knowledge, Treatments treatments) {
         this.knowledge = knowledge;
         this.treatments = treatments;
+    }
+
+    private PastCaseReader reader() {
+        return reader.updateAndGet(known -> known == null ? new PastCaseReader(knowledge) : known);
     }
 
     /**
@@ -45,7 +53,7 @@ public final class PastCases {
      * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
      */
     public PastCase readPastCase(String what, byte[] json) {
-        return new PastCaseReader(knowledge).read(what, json);
+        return reader().read(what, json);
     }
 
     /**
@@ -77,7 +85,7 @@ public final class PastCases {
      * @throws org.tunica.casefile.FaultyInput with every fault and its JSON path
      */
     public WaitingCase readWaitingCase(String what, byte[] json) {
-        return new PastCaseReader(knowledge).readWaiting(what, json);
+        return reader().readWaiting(what, json);
     }
 
     /** A waiting case as JSON on one line, {@code tunica-waiting/1}. */
@@ -126,7 +134,7 @@ public final class PastCases {
      * @throws org.tunica.casefile.FaultyInput with each faulty line and its number
      */
     public CaseCount readCases(Path file, Consumer<PastCase> taker, CaseProgress progress) {
-        return CaseBase.readFile(file, new PastCaseReader(knowledge), taker, progress);
+        return CaseBase.readFile(file, reader(), taker, progress);
     }
 
     /** Finished cases that nobody ever was, the same for the same seed. */

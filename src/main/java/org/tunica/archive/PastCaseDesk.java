@@ -141,7 +141,7 @@ public final class PastCaseDesk {
                 unreadable.add(one.id());
             }
         }
-        List<Release.Place> places = tunica.pastCases().release(released()::to).places(read);
+        List<Release.Place> places = memory.places(read);
         List<Waiting> waiting = new ArrayList<>();
         for (int i = 0; i < read.size(); i++) {
             waiting.add(new Waiting(readable.get(i), read.get(i), places.get(i)));
