@@ -34,7 +34,6 @@ import org.tunica.treatment.TreatedPlan;
 
 /** Where past cases of a store are offered, looked at, released and taken out. Safe for several threads. */
 public final class PastCaseDesk {
-    private static final int AT_ONCE = 500;
     private static final int LOOKED_AT_FOR_SITE = 20;
     private static final Pattern SITE = Pattern.compile("\"site\":\"(" + PastCase.SITE + ")\"");
     private static final String ON_A_LINE = "past case";
@@ -224,67 +223,13 @@ public final class PastCaseDesk {
     }
 
     /**
-     * Takes in every past case of a file, packed with gzip or not: they were released where they come from. All lines are read
-     * first; then the cases are kept some hundreds at a time, so that others can write meanwhile. Where that was broken off,
-     * doing it again goes on: a case that is released here with the same words is passed over.
+     * Takes in every past case of a file, packed with gzip or not: they were released where they come from.
      *
      * @return how many were not here before
      * @throws FaultyInput with the faults of each line, and the cases that are here otherwise; then nothing was taken in
      */
     public long bringIn(Actor by, Path file, CaseProgress progress) {
-        Faults faults = new Faults();
-        tunica.pastCases()
-                .readCases(
-                        file,
-                        one -> shelf.one(one.id())
-                                .filter(there -> !same(there, one))
-                                .ifPresent(there -> faults.add(
-                                        "$.id: \"" + one.id() + "\"",
-                                        "is here already with other words, or was: "
-                                                + there.state().word())),
-                        CaseProgress.NONE);
-        faults.throwIfAny(file.toString());
-        Bringing bringing = new Bringing(by);
-        tunica.pastCases().readCases(file, bringing::take, progress);
-        bringing.keep();
-        return bringing.brought;
-    }
-
-    private boolean same(KeptPastCase there, PastCase one) {
-        return there.state() == PastCaseState.RELEASED
-                && there.line().equals(tunica.pastCases().toLine(one));
-    }
-
-    /** Keeps cases some hundreds at a time. */
-    private final class Bringing {
-        private final Actor by;
-        private final List<PastCase> some = new ArrayList<>();
-        private long brought;
-
-        Bringing(Actor by) {
-            this.by = by;
-        }
-
-        void take(PastCase one) {
-            some.add(one);
-            if (some.size() == AT_ONCE) {
-                keep();
-            }
-        }
-
-        void keep() {
-            brought += store.together(() -> {
-                long kept = 0;
-                for (PastCase one : some) {
-                    if (shelf.one(one.id()).isEmpty()) {
-                        shelf.bringIn(by, one.id(), tunica.pastCases().toLine(one));
-                        kept++;
-                    }
-                }
-                return kept;
-            });
-            some.clear();
-        }
+        return new BringingIn(tunica, store, by).all(file, progress);
     }
 
     private static byte[] bytes(KeptPastCase one) {
