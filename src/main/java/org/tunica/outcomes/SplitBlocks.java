@@ -3,12 +3,15 @@ package org.tunica.outcomes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.tunica.paper.Block;
 import org.tunica.statistics.Funnel;
 import org.tunica.statistics.FunnelPlace;
 
 /** One technique year by year and site by site, as parts of a page. */
 final class SplitBlocks {
+    private static final String NONE = "None seen.";
+
     private final OutcomeNumbers numbers;
 
     SplitBlocks(OutcomeNumbers numbers) {
@@ -21,7 +24,10 @@ final class SplitBlocks {
         List<List<String>> rows = split.rows().stream()
                 .map(row -> row(row.name(), row.closed().get(year), place(split.funnel(), row.name())))
                 .toList();
-        return table("Closed at one year, by year of treatment", "treated in", rows, split.funnel());
+        boolean told = split.rows().stream().anyMatch(row -> told(row.closed().get(year)));
+        return told
+                ? table("Closed at one year, by year of treatment", "treated in", rows, split.funnel())
+                : tooFew("Closed at one year, by year of treatment", split);
     }
 
     /** At each horizon at which anybody was seen. */
@@ -38,7 +44,21 @@ final class SplitBlocks {
                 }
             }
         }
-        return table("Closed by site", "site", rows, split.funnel());
+        boolean told =
+                split.rows().stream().flatMap(row -> row.closed().stream()).anyMatch(SplitBlocks::told);
+        return told ? table("Closed by site", "site", rows, split.funnel()) : tooFew("Closed by site", split);
+    }
+
+    private static boolean told(ClosedAt at) {
+        return at.closed().lowShare().isPresent();
+    }
+
+    /** A table of nothing but small groups is read by nobody. */
+    private static List<Block> tooFew(String heading, Split split) {
+        String names = split.rows().stream().map(Split.Row::name).collect(Collectors.joining(", "));
+        return List.of(
+                new Block.Heading(heading),
+                new Block.Paragraph(names.isEmpty() ? NONE : "Too few to tell of, each for itself: " + names + "."));
     }
 
     private static List<String> row(String name, ClosedAt at, String place) {
@@ -55,7 +75,7 @@ final class SplitBlocks {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(heading));
         if (rows.isEmpty()) {
-            blocks.add(new Block.Paragraph("None seen."));
+            blocks.add(new Block.Paragraph(NONE));
             return blocks;
         }
         blocks.add(new Block.Table(

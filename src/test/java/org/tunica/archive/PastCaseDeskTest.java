@@ -29,7 +29,7 @@ import org.tunica.store.Store;
 class PastCaseDeskTest {
     private static final Tunica TUNICA = Tunica.shipped();
     private static final Actor WREN = new Actor("wren");
-    private static final int ACTS = 120;
+    private static final int ACTS = 70;
 
     @TempDir
     private static Path folder;

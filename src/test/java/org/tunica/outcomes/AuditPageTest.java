@@ -68,6 +68,21 @@ class AuditPageTest {
     }
 
     @Test
+    void whereEveryGroupIsSmall_theyAreNamedOnALine() {
+        List<PastCase> few = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            few.add(Past.number(i)
+                    .with("YEAR", "\"year\":" + (2015 + i) + ",")
+                    .with("SITE", "site-s" + i)
+                    .seen(closed(7), closed(365)));
+        }
+        String page = Paper.xhtml(AUDITOR.text(AUDITOR.audit(few::forEach, AuditQuestion.ALL)));
+        assertTrue(page.contains("Too few to tell of, each for itself: 2015, 2016, 2017, 2018, 2019, 2020."), page);
+        assertTrue(page.contains("Too few to tell of, each for itself: site-s0, site-s1,"), page);
+        assertFalse(page.contains("treated in") || page.contains("against all together"), page);
+    }
+
+    @Test
     void holdsFourCharts_ofShapesAndTextAlone() {
         assertEquals(4, html.split("<svg", -1).length - 1);
         assertFalse(html.contains("clip-path") || html.contains("url("));
