@@ -189,6 +189,7 @@ final class FactFields {
         ofOption("derived.wallAtWorkMm", OptionNumbers::wallAtWorkMm);
         ofOption("derived.wallFractionKilled", OptionNumbers::wallFractionKilled);
         ofOption("derived.sclerosantMgPerKg", OptionNumbers::sclerosantMgPerKg);
+        ofOption("derived.drugMl", OptionNumbers::drugMl);
         ofOption("derived.lidocaineMgPerKg", OptionNumbers::lidocaineMgPerKg);
         table.flag("derived.bloodless", option -> option.numbers().bloodless());
     }
