@@ -108,16 +108,7 @@ class ArchitectureTest {
             arrow("fhir", "front door", "casefile", "knowledge", "plan"),
             arrow("store", "casefile"),
             arrow("accounts", "casefile", "store"),
-            arrow(
-                    "archive",
-                    "front door",
-                    "casefile",
-                    "outcomes",
-                    "pastcases",
-                    "replay",
-                    "similar",
-                    "treatment",
-                    "store"),
+            arrow("archive", "front door", "casefile", "pastcases", "replay", "similar", "treatment", "store"),
             arrow("frame", "front door", "casefile", "plan", "cluster", "store"),
             arrow(
                     "couch",

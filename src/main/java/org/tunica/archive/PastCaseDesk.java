@@ -15,8 +15,6 @@ import org.tunica.Tunica;
 import org.tunica.casefile.Fault;
 import org.tunica.casefile.Faults;
 import org.tunica.casefile.FaultyInput;
-import org.tunica.outcomes.Audit;
-import org.tunica.outcomes.AuditQuestion;
 import org.tunica.pastcases.CaseProgress;
 import org.tunica.pastcases.Coarsening;
 import org.tunica.pastcases.Finished;
@@ -215,11 +213,6 @@ public final class PastCaseDesk {
     public Released released() {
         return new Released(
                 new ReleasedCases(tunica, shelf, 0, store.audit().head().number()));
-    }
-
-    /** The results of what is released here. */
-    public Audit audit(AuditQuestion question) {
-        return tunica.audits().audit(released()::to, question);
     }
 
     /**

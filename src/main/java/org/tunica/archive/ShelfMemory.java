@@ -30,6 +30,9 @@ final class ShelfMemory {
     private Release release;
     private long at;
 
+    /** One was taken out since the crowds were counted; stays so until they are counted anew, whatever fails meanwhile. */
+    private boolean gone;
+
     ShelfMemory(Tunica tunica, PastCaseShelf shelf) {
         this.tunica = tunica;
         this.shelf = shelf;
@@ -65,31 +68,32 @@ final class ShelfMemory {
     }
 
     private void catchUp() {
-        boolean[] gone = {false};
         ShelfRows.each(shelf, at, Long.MAX_VALUE, one -> {
-            at = one.stamp().auditNumber();
-            gone[0] |= one.state() == PastCaseState.WITHDRAWN;
+            gone |= one.state() == PastCaseState.WITHDRAWN;
             if (!one.line().isEmpty()) {
                 told.add(number(told(one.line(), one.id())));
             }
             if (one.state() == PastCaseState.RELEASED) {
-                came(one);
+                came(release, one);
             }
+            at = one.stamp().auditNumber();
         });
-        if (gone[0]) {
-            release = tunica.pastCases().release(EachCase.NONE);
+        if (gone) {
+            Release left = tunica.pastCases().release(EachCase.NONE);
             ShelfRows.each(shelf, 0, at, one -> {
                 if (one.state() == PastCaseState.RELEASED) {
-                    came(one);
+                    came(left, one);
                 }
             });
+            release = left;
+            gone = false;
         }
     }
 
     /** Who cannot be read by the rules in force is nobody's company. */
-    private void came(KeptPastCase one) {
+    private void came(Release crowds, KeptPastCase one) {
         try {
-            release.came(tunica.pastCases()
+            crowds.came(tunica.pastCases()
                     .readPastCase("past case " + one.id(), one.line().getBytes(StandardCharsets.UTF_8)));
         } catch (FaultyInput e) {
             return;

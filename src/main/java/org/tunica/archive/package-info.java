@@ -13,7 +13,7 @@
  * all of it may guess whose a past case is, so the trail is for the administrator and the safety officer alone, and neither
  * sees past cases that wait.
  *
- * <p>May import the front door, {@code casefile}, {@code outcomes}, {@code pastcases}, {@code replay}, {@code similar}, {@code
+ * <p>May import the front door, {@code casefile}, {@code pastcases}, {@code replay}, {@code similar}, {@code
  * treatment}, {@code store}.
  */
 @NullMarked

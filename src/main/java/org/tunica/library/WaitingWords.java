@@ -16,7 +16,7 @@ import org.tunica.pastcases.WaitingCase;
 
 /** A waiting case in words, for the person who looks at it. */
 final class WaitingWords {
-    private static final String UNKNOWN = "not recorded";
+    private static final String UNKNOWN = "not told";
 
     private WaitingWords() {}
 
